@@ -1,0 +1,35 @@
+package commonsheet.record;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import java.util.List;
+
+/**
+ * One value of one quantity under stated conditions, with its evidence.
+ *
+ * @param id unique within the record, {@code s1}, {@code s2}, …
+ * @param quantity a name of the quantity catalogue, such as {@code capacity}
+ * @param statistic as the sheet says it, or null
+ * @param value in the canonical unit; null where only a range is given
+ * @param low lower bound of a range or tolerance, in the canonical unit, or null
+ * @param high upper bound of a range or tolerance, in the canonical unit, or null
+ * @param unit UCUM code of the quantity's canonical unit
+ * @param doubts why the value is unsure, one sentence each; empty when it stands as read
+ */
+@JsonInclude(JsonInclude.Include.NON_NULL)
+public record Statement(
+    String id,
+    String quantity,
+    Statistic statistic,
+    Double value,
+    Double low,
+    Double high,
+    String unit,
+    @JsonInclude(JsonInclude.Include.ALWAYS) Conditions conditions,
+    Evidence evidence,
+    Standing standing,
+    @JsonInclude(JsonInclude.Include.NON_EMPTY) List<String> doubts) {
+  public Statement {
+    conditions = conditions == null ? Conditions.NONE : conditions;
+    doubts = doubts == null ? List.of() : List.copyOf(doubts);
+  }
+}
