@@ -11,7 +11,10 @@ package commonsheet.score;
 public record Difference(String in, String expected, String read) {
   @Override
   public String toString() {
-    return in + " " + (read == null ? "absent" : read) + " instead of "
+    return in
+        + " "
+        + (read == null ? "absent" : read)
+        + " instead of "
         + (expected == null ? "none" : expected);
   }
 }

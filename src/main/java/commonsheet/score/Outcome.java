@@ -11,8 +11,7 @@ import java.util.List;
  * @param read the statement; null for a missed row
  * @param differences in what a wrong statement differs from the row; otherwise empty
  */
-public record Outcome(
-    Kind kind, TruthRow expected, Statement read, List<Difference> differences) {
+public record Outcome(Kind kind, TruthRow expected, Statement read, List<Difference> differences) {
   /** How the truth and the record meet. */
   public enum Kind {
     /** The statement says what the row says. */

@@ -26,7 +26,8 @@ final class QuantityMatch {
     this.statements = statements;
     agreements =
         rows.stream()
-            .map(row -> statements.stream().map(s -> Agreement.of(row, s)).toArray(Agreement[]::new))
+            .map(
+                row -> statements.stream().map(s -> Agreement.of(row, s)).toArray(Agreement[]::new))
             .toArray(Agreement[][]::new);
     ofRow = new Outcome[rows.size()];
     ofStatement = new Outcome[statements.size()];

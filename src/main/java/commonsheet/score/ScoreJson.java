@@ -80,7 +80,12 @@ final class ScoreJson {
     if (row != null) {
       ObjectNode expected = node.putObject("expected");
       numbers(
-          expected, row.statistic(), row.value(), row.low(), row.high(), row.unit(),
+          expected,
+          row.statistic(),
+          row.value(),
+          row.low(),
+          row.high(),
+          row.unit(),
           row.conditions());
       put(expected, "page", row.page());
       put(expected, "text", row.text());
@@ -94,7 +99,12 @@ final class ScoreJson {
   private static void read(ObjectNode node, Statement read) {
     node.put("id", read.id());
     numbers(
-        node, read.statistic(), read.value(), read.low(), read.high(), read.unit(),
+        node,
+        read.statistic(),
+        read.value(),
+        read.low(),
+        read.high(),
+        read.unit(),
         read.conditions());
     node.put("standing", read.standing().label());
     Evidence evidence = read.evidence();

@@ -19,8 +19,7 @@ public final class Scorer {
 
   /** How one record agrees with one truth; a null record has read nothing. */
   public static SheetScore score(Truth truth, CellRecord record) {
-    Stream<Statement> statements =
-        record == null ? Stream.empty() : record.statements().stream();
+    Stream<Statement> statements = record == null ? Stream.empty() : record.statements().stream();
     Map<String, List<TruthRow>> rows = group(truth.rows().stream(), TruthRow::quantity);
     Map<String, List<Statement>> read =
         group(statements.filter(s -> s.standing() != Standing.REJECTED), Statement::quantity);
@@ -40,8 +39,7 @@ public final class Scorer {
   }
 
   private static <T> Map<String, List<T>> group(Stream<T> all, Function<T, String> quantity) {
-    return all.collect(
-        Collectors.groupingBy(quantity, LinkedHashMap::new, Collectors.toList()));
+    return all.collect(Collectors.groupingBy(quantity, LinkedHashMap::new, Collectors.toList()));
   }
 
   /**

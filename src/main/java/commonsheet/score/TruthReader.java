@@ -48,8 +48,8 @@ final class TruthReader {
     try (CSVParser parser = CSVParser.parse(content(), FORMAT)) {
       Iterator<CSVRecord> records = parser.iterator();
       checkHeader(next(parser, records));
-      while (hasNext(records)) {
-        readRow(next(parser, records));
+      for (CSVRecord row = next(parser, records); row != null; row = next(parser, records)) {
+        readRow(row);
       }
     } catch (IOException e) {
       throw fault("cannot be read as CSV (" + e.getMessage() + ")");
@@ -75,24 +75,20 @@ final class TruthReader {
     }
   }
 
-  private boolean hasNext(Iterator<CSVRecord> records) throws TruthException {
-    try {
-      return records.hasNext();
-    } catch (UncheckedIOException e) {
-      line++;
-      throw fault("a quotation mark is not closed or stands in the wrong place");
-    }
-  }
-
   /** The next record, or null; leaves in {@link #line} the line on which it begins. */
   private CSVRecord next(CSVParser parser, Iterator<CSVRecord> records) throws TruthException {
-    long begin = parser.getCurrentLineNumber() + 1;
-    line = begin - 1;
-    if (!hasNext(records)) {
-      return null;
+    line = parser.getCurrentLineNumber() + 1;
+    try {
+      if (!records.hasNext()) {
+        return null;
+      }
+      CSVRecord record = records.next();
+      long within = record.stream().flatMapToInt(String::chars).filter(c -> c == '\n').count();
+      line = parser.getCurrentLineNumber() - within;
+      return record;
+    } catch (UncheckedIOException e) {
+      throw fault("a quotation mark is not closed or stands in the wrong place");
     }
-    line = begin;
-    return records.next();
   }
 
   private void checkHeader(CSVRecord header) throws TruthException {

@@ -36,8 +36,7 @@ public final class Truths {
     List<Truth> truths = new ArrayList<>();
     for (Path file : perModel(folder, name + ".")) {
       String truth = file.getFileName().toString();
-      String model =
-          truth.substring(name.length() + 1, truth.length() - Truth.SUFFIX.length());
+      String model = truth.substring(name.length() + 1, truth.length() - Truth.SUFFIX.length());
       truths.add(Truth.load(file, model));
     }
     return List.copyOf(truths);
