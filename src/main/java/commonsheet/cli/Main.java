@@ -11,7 +11,9 @@ import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ScopeType;
+import picocli.CommandLine.UnmatchedArgumentException;
 
 /** The program's entry: chooses the command and turns whatever goes wrong into a sentence. */
 @Command(
@@ -27,7 +29,8 @@ import picocli.CommandLine.ScopeType;
       "A record says what a sheet says, and where. Compare every figure that matters with the sheet",
       "itself before you build a pack: a wrong current or voltage can set it on fire."
     },
-    subcommands = {SchemaCommand.class})
+    subcommands = {ReadCommand.class, SchemaCommand.class},
+    synopsisSubcommandLabel = "COMMAND")
 public final class Main {
   @Option(
       names = "--debug",
@@ -57,6 +60,7 @@ public final class Main {
     commands.setCaseInsensitiveEnumValuesAllowed(true);
     commands.setExecutionExceptionHandler(
         (failure, command, parsed) -> main.explain(failure, command.getErr()));
+    commands.setParameterExceptionHandler((mistake, given) -> Main.correct(mistake));
     try {
       return commands.execute(arguments);
     } catch (Error failure) {
@@ -77,6 +81,16 @@ public final class Main {
             + FaultText.of(failure)
             + "); run the command again with --debug and report what it prints.");
     return ExitStatus.FAULT;
+  }
+
+  /** Says what is wrong with the arguments and where help is, without the page of help itself. */
+  private static int correct(ParameterException mistake) {
+    CommandLine command = mistake.getCommandLine();
+    PrintWriter err = command.getErr();
+    err.println("commonsheet: " + mistake.getMessage());
+    UnmatchedArgumentException.printSuggestions(mistake, err);
+    err.println("Try: " + command.getCommandSpec().qualifiedName() + " --help");
+    return ExitStatus.USAGE;
   }
 
   private static PrintWriter writer(FileDescriptor descriptor) {
