@@ -29,8 +29,7 @@ class ArchitectureTest {
           "layout", Set.of("sheet", "record", "quantity", "check"),
           "score", Set.of("record", "quantity"),
           "export", Set.of("record", "quantity"),
-          "cli",
-              Set.of("quantity", "record", "sheet", "check", "layout", "score", "export"));
+          "cli", Set.of("quantity", "record", "sheet", "check", "layout", "score", "export"));
 
   @ArchTest
   static void packagesUseOnlyWhatTheArrowsAllow(JavaClasses classes) {
@@ -98,6 +97,5 @@ class ArchitectureTest {
           .callMethod(System.class, "exit", int.class);
 
   @ArchTest
-  static final ArchRule publicFieldsDoNotChange =
-      fields().that().arePublic().should().beFinal();
+  static final ArchRule publicFieldsDoNotChange = fields().that().arePublic().should().beFinal();
 }

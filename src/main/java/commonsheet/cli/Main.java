@@ -29,7 +29,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
       "A record says what a sheet says, and where. Compare every figure that matters with the sheet",
       "itself before you build a pack: a wrong current or voltage can set it on fire."
     },
-    subcommands = {ReadCommand.class, SchemaCommand.class},
+    subcommands = {ReadCommand.class, ScoreCommand.class, SchemaCommand.class},
     synopsisSubcommandLabel = "COMMAND")
 public final class Main {
   @Option(
@@ -88,7 +88,10 @@ public final class Main {
     CommandLine command = mistake.getCommandLine();
     PrintWriter err = command.getErr();
     err.println("commonsheet: " + mistake.getMessage());
-    UnmatchedArgumentException.printSuggestions(mistake, err);
+    boolean suggested = UnmatchedArgumentException.printSuggestions(mistake, err);
+    if (!suggested && !command.getSubcommands().isEmpty()) {
+      err.println("The commands are " + String.join(", ", command.getSubcommands().keySet()) + ".");
+    }
     err.println("Try: " + command.getCommandSpec().qualifiedName() + " --help");
     return ExitStatus.USAGE;
   }

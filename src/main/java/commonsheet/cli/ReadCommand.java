@@ -1,9 +1,5 @@
 package commonsheet.cli;
 
-import commonsheet.layout.LayoutLibrary;
-import commonsheet.layout.RecordReader;
-import commonsheet.sheet.Sheet;
-import commonsheet.sheet.SheetReader;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
@@ -51,14 +47,7 @@ final class ReadCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws CommandException, InterruptedException {
-    RecordReader records = new RecordReader(Layouts.load(layouts));
-    TimedReader reader =
-        new TimedReader(
-            file -> {
-              Sheet sheet = SheetReader.read(file);
-              return new Outcome.Read(sheet, records.read(sheet));
-            },
-            TimedReader.LIMIT);
+    TimedReader reader = TimedReader.by(Layouts.load(layouts));
     PrintWriter out = spec.commandLine().getOut();
     PrintWriter err = spec.commandLine().getErr();
     boolean json = format == OutputFormat.JSON;

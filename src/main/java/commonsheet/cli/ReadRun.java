@@ -50,12 +50,12 @@ final class ReadRun {
   }
 
   private ReadCounts read(Path file, ReadCounts before) throws InterruptedException {
-    Outcome outcome = reader.read(file);
-    if (outcome instanceof Outcome.Failed failed) {
+    SheetOutcome outcome = reader.read(file);
+    if (outcome instanceof SheetOutcome.Failed failed) {
       complain(failed.sentence());
       return before.withUnreadable(1);
     }
-    Outcome.Read read = (Outcome.Read) outcome;
+    SheetOutcome.Read read = (SheetOutcome.Read) outcome;
     List<CellRecord> records = read.reading().records();
     List<ReadReport.Written> written = new ArrayList<>();
     ReadCounts counts = before;
@@ -76,7 +76,7 @@ final class ReadRun {
     return counts.withSheet(written.size());
   }
 
-  private static List<String> remarks(Outcome.Read read) {
+  private static List<String> remarks(SheetOutcome.Read read) {
     List<String> remarks = new ArrayList<>();
     List<Integer> pictures = read.pages(PageKind.PICTURE);
     if (!pictures.isEmpty()) {

@@ -2,20 +2,16 @@ package commonsheet.cli;
 
 import commonsheet.record.CellRecord;
 import commonsheet.record.RecordException;
-import commonsheet.record.RecordJson;
 import commonsheet.record.RecordStore;
-import commonsheet.record.Standing;
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
+import commonsheet.record.Source;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.Set;
 
 /**
- * The folder that {@code read} writes to. Reading a sheet again replaces its record; two sheets
- * that give the same name do not replace each other's: the second gets {@code -2} behind its name.
- * A record that a person has reviewed is never replaced.
+ * The folder that {@code read} writes to. Reading a sheet again replaces its record; where two
+ * sheets, or two cells of one, give the same name, the second gets {@code -2} behind its name.
  */
 final class RecordFolder {
   private final Path folder;
@@ -31,11 +27,11 @@ final class RecordFolder {
    * Writes a record under its own name or the next free one.
    *
    * @return the file written
-   * @throws RecordException where it cannot be written, or would replace reviewed work
+   * @throws RecordException where it cannot be written, or would replace a person's work
    */
   Path write(CellRecord record) throws RecordException {
     String id = record.id();
-    for (int number = 2; !mayWrite(id, record); number++) {
+    for (int number = 2; isAnothers(id, record.source()); number++) {
       id = record.id() + "-" + number;
     }
     Path file = store.write(named(record, id));
@@ -43,42 +39,21 @@ final class RecordFolder {
     return file;
   }
 
-  private boolean mayWrite(String id, CellRecord record) throws RecordException {
+  private boolean isAnothers(String id, Source source) {
     if (written.contains(id)) {
-      return false;
-    }
-    Path file = folder.resolve(id + ".json");
-    if (!Files.exists(file)) {
       return true;
     }
-    CellRecord earlier = read(file);
-    if (!earlier.source().sha256().equals(record.source().sha256())) {
+    Path file = folder.resolve(id + ".json");
+    if (Files.notExists(file)) {
       return false;
     }
-    if (isReviewed(earlier)) {
-      throw new RecordException(
-          file
-              + " holds a person's review of this sheet and was left as it is; choose another"
-              + " folder with --out to read the sheet anew");
-    }
-    return true;
-  }
-
-  private static CellRecord read(Path file) throws RecordException {
     try {
-      return RecordJson.read(Files.readString(file, StandardCharsets.UTF_8), file.toString());
-    } catch (IOException unreadable) {
-      throw new RecordException(
-          file + " is in the way and cannot be read; move it or choose another folder with --out",
-          unreadable);
+      Source earlier = store.read(file).source();
+      return !earlier.sha256().equals(source.sha256()) && !earlier.file().equals(source.file());
+    } catch (RecordException unreadable) {
+      // Writing to it says why not, in words of its own.
+      return false;
     }
-  }
-
-  private static boolean isReviewed(CellRecord record) {
-    boolean approved = record.review() != null && "approved".equals(record.review().state());
-    return approved
-        || record.statements().stream()
-            .anyMatch(s -> s.standing() != Standing.READ && s.standing() != Standing.UNSURE);
   }
 
   private static CellRecord named(CellRecord record, String id) {

@@ -13,8 +13,7 @@ final class SheetLine {
 
   /** Such as {@code Tarn Cells T-2500 — 27 statements, 3 unsure, 2 findings}. */
   static String of(CellRecord record) {
-    long unsure =
-        record.statements().stream().filter(s -> s.standing() == Standing.UNSURE).count();
+    long unsure = record.statements().stream().filter(s -> s.standing() == Standing.UNSURE).count();
     return cell(record.cell())
         + " — "
         + count(record.statements().size(), "statement")

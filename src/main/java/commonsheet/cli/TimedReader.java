@@ -1,6 +1,10 @@
 package commonsheet.cli;
 
+import commonsheet.layout.LayoutLibrary;
+import commonsheet.layout.RecordReader;
+import commonsheet.sheet.Sheet;
 import commonsheet.sheet.SheetException;
+import commonsheet.sheet.SheetReader;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.concurrent.ExecutionException;
@@ -14,7 +18,7 @@ import java.util.concurrent.TimeoutException;
  */
 final class TimedReader {
   /** A page takes a fraction of a second, so a sheet of 60 pages is far below this. */
-  static final Duration LIMIT = Duration.ofSeconds(60);
+  private static final Duration LIMIT = Duration.ofSeconds(60);
 
   /** Deeply nested PDF objects are walked by recursion; the usual 1 MiB runs out early. */
   private static final long STACK_BYTES = 8L << 20;
@@ -22,7 +26,7 @@ final class TimedReader {
   /** How one sheet is read. */
   @FunctionalInterface
   interface Work {
-    Outcome.Read read(Path file) throws SheetException;
+    SheetOutcome.Read read(Path file) throws SheetException;
   }
 
   private final Work work;
@@ -33,12 +37,23 @@ final class TimedReader {
     this.limit = limit;
   }
 
+  /** A reader that finds values by layout rules. */
+  static TimedReader by(LayoutLibrary library) {
+    RecordReader records = new RecordReader(library);
+    return new TimedReader(
+        file -> {
+          Sheet sheet = SheetReader.read(file);
+          return new SheetOutcome.Read(sheet, records.read(sheet));
+        },
+        LIMIT);
+  }
+
   /**
    * Reads one sheet. A reading past its time is interrupted and left behind: the Java machine
    * cannot end it by force, and the process does not wait for it.
    */
-  Outcome read(Path file) throws InterruptedException {
-    FutureTask<Outcome> task = new FutureTask<>(() -> work.read(file));
+  SheetOutcome read(Path file) throws InterruptedException {
+    FutureTask<SheetOutcome> task = new FutureTask<>(() -> work.read(file));
     Thread thread = new Thread(null, task, "read " + file, STACK_BYTES);
     thread.setDaemon(true);
     thread.start();
@@ -46,13 +61,13 @@ final class TimedReader {
       return task.get(limit.toMillis(), TimeUnit.MILLISECONDS);
     } catch (TimeoutException late) {
       task.cancel(true);
-      return new Outcome.Failed(
+      return new SheetOutcome.Failed(
           file
               + ": not read within "
               + limit.toSeconds()
               + " seconds and given up; look whether it is a datasheet, and split it if it is long");
     } catch (ExecutionException failure) {
-      return new Outcome.Failed(sentence(file, failure.getCause()));
+      return new SheetOutcome.Failed(sentence(file, failure.getCause()));
     }
   }
 

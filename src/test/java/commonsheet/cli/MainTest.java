@@ -9,9 +9,17 @@ import org.junit.jupiter.api.Test;
 class MainTest {
   @Test
   void aMistypedCommandIsAnsweredWithTheOneMeant() {
-    Run run = Run.of("raed", "sheet.pdf");
+    Run run = Run.of("schem");
     assertEquals(ExitStatus.USAGE, run.status());
-    assertTrue(run.err().contains("Did you mean: commonsheet read"), run.err());
+    assertTrue(run.err().contains("Did you mean: commonsheet schema"), run.err());
+    assertEquals("", run.out());
+  }
+
+  @Test
+  void aCommandThatIsNoneIsAnsweredWithThoseThereAre() {
+    Run run = Run.of("compute", "sheet.pdf");
+    assertEquals(ExitStatus.USAGE, run.status());
+    assertTrue(run.err().contains("The commands are read, "), run.err());
     assertEquals("", run.out());
   }
 

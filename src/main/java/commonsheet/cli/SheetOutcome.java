@@ -6,9 +6,9 @@ import commonsheet.sheet.Sheet;
 import java.util.List;
 
 /** What came of one sheet. */
-sealed interface Outcome {
+sealed interface SheetOutcome {
   /** The sheet was read; there are no records where it describes no cell. */
-  record Read(Sheet sheet, Reading reading) implements Outcome {
+  record Read(Sheet sheet, Reading reading) implements SheetOutcome {
     /** The numbers of the pages of a kind. */
     List<Integer> pages(PageKind kind) {
       return sheet.pages().stream()
@@ -19,5 +19,5 @@ sealed interface Outcome {
   }
 
   /** The sheet could not be read, for the reason that the sentence gives. */
-  record Failed(String sentence) implements Outcome {}
+  record Failed(String sentence) implements SheetOutcome {}
 }
