@@ -88,10 +88,12 @@ public final class Main {
     CommandLine command = mistake.getCommandLine();
     PrintWriter err = command.getErr();
     err.println("commonsheet: " + mistake.getMessage());
-    boolean suggested = UnmatchedArgumentException.printSuggestions(mistake, err);
-    if (!suggested && !command.getSubcommands().isEmpty()) {
+    if (mistake instanceof UnmatchedArgumentException unmatched
+        && unmatched.getSuggestions().isEmpty()
+        && !command.getSubcommands().isEmpty()) {
       err.println("The commands are " + String.join(", ", command.getSubcommands().keySet()) + ".");
     }
+    UnmatchedArgumentException.printSuggestions(mistake, err);
     err.println("Try: " + command.getCommandSpec().qualifiedName() + " --help");
     return ExitStatus.USAGE;
   }
