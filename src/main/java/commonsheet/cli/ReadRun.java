@@ -1,0 +1,96 @@
+package commonsheet.cli;
+
+import commonsheet.record.CellRecord;
+import commonsheet.record.RecordException;
+import commonsheet.sheet.PageKind;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+
+/** Reads a batch of sheets, hands on what it reads and counts. One bad sheet ends nothing. */
+final class ReadRun {
+  private final TimedReader reader;
+  private final RecordFolder folder;
+  private final ReadReport report;
+  private final Consumer<CellRecord> kept;
+  private final PrintWriter err;
+
+  /**
+   * Prepares a run.
+   *
+   * @param folder where records are written, or null to write none
+   * @param kept is given every record that was read
+   */
+  ReadRun(
+      TimedReader reader,
+      RecordFolder folder,
+      ReadReport report,
+      Consumer<CellRecord> kept,
+      PrintWriter err) {
+    this.reader = reader;
+    this.folder = folder;
+    this.report = report;
+    this.kept = kept;
+    this.err = err;
+  }
+
+  /** Reads the files in turn. */
+  ReadCounts read(InputFiles inputs) throws InterruptedException {
+    inputs.problems().forEach(this::complain);
+    ReadCounts counts = ReadCounts.NONE.withUnreadable(inputs.problems().size());
+    Progress progress = new Progress(err, inputs.files().size(), System::nanoTime);
+    for (Path file : inputs.files()) {
+      counts = read(file, counts);
+      progress.step();
+    }
+    report.end(counts);
+    return counts;
+  }
+
+  private ReadCounts read(Path file, ReadCounts before) throws InterruptedException {
+    SheetOutcome outcome = reader.read(file);
+    if (outcome instanceof SheetOutcome.Failed failed) {
+      complain(failed.sentence());
+      return before.withUnreadable(1);
+    }
+    SheetOutcome.Read read = (SheetOutcome.Read) outcome;
+    List<CellRecord> records = read.reading().records();
+    List<ReadReport.Written> written = new ArrayList<>();
+    ReadCounts counts = before;
+    for (CellRecord record : records) {
+      try {
+        written.add(new ReadReport.Written(record, folder == null ? null : folder.write(record)));
+        kept.accept(record);
+      } catch (RecordException unwritten) {
+        complain(unwritten.getMessage());
+        counts = counts.withUnwritten();
+      }
+    }
+    report.sheet(file, written, remarks(read));
+    if (records.isEmpty()) {
+      complain(file + ": " + read.reading().explanation().reason());
+      return counts.withUnreadable(1);
+    }
+    return counts.withSheet(written.size());
+  }
+
+  private static List<String> remarks(SheetOutcome.Read read) {
+    List<String> remarks = new ArrayList<>();
+    List<Integer> pictures = read.pages(PageKind.PICTURE);
+    if (!pictures.isEmpty()) {
+      remarks.add(SheetLine.pictures(pictures));
+    }
+    List<Integer> partly = read.pages(PageKind.PARTLY_PICTURE);
+    if (!partly.isEmpty()) {
+      remarks.add(SheetLine.partlyPictures(partly));
+    }
+    return remarks;
+  }
+
+  private void complain(String sentence) {
+    err.println("commonsheet: " + sentence);
+    err.flush();
+  }
+}

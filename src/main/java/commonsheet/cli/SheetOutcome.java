@@ -1,0 +1,23 @@
+package commonsheet.cli;
+
+import commonsheet.layout.Reading;
+import commonsheet.sheet.PageKind;
+import commonsheet.sheet.Sheet;
+import java.util.List;
+
+/** What came of one sheet. */
+sealed interface SheetOutcome {
+  /** The sheet was read; there are no records where it describes no cell. */
+  record Read(Sheet sheet, Reading reading) implements SheetOutcome {
+    /** The numbers of the pages of a kind. */
+    List<Integer> pages(PageKind kind) {
+      return sheet.pages().stream()
+          .filter(page -> page.kind() == kind)
+          .map(page -> page.number())
+          .toList();
+    }
+  }
+
+  /** The sheet could not be read, for the reason that the sentence gives. */
+  record Failed(String sentence) implements SheetOutcome {}
+}

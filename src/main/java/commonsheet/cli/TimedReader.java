@@ -1,0 +1,88 @@
+package commonsheet.cli;
+
+import commonsheet.layout.LayoutLibrary;
+import commonsheet.layout.RecordReader;
+import commonsheet.sheet.Sheet;
+import commonsheet.sheet.SheetException;
+import commonsheet.sheet.SheetReader;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+
+/**
+ * Reads sheets one by one so that none can hold up or end a batch: each has a time limit, and a
+ * fault or a lack of memory in one is its own outcome only.
+ */
+final class TimedReader {
+  /** A page takes a fraction of a second, so a sheet of 60 pages is far below this. */
+  private static final Duration LIMIT = Duration.ofSeconds(60);
+
+  /** Deeply nested PDF objects are walked by recursion; the usual 1 MiB runs out early. */
+  private static final long STACK_BYTES = 8L << 20;
+
+  /** How one sheet is read. */
+  @FunctionalInterface
+  interface Work {
+    SheetOutcome.Read read(Path file) throws SheetException;
+  }
+
+  private final Work work;
+  private final Duration limit;
+
+  TimedReader(Work work, Duration limit) {
+    this.work = work;
+    this.limit = limit;
+  }
+
+  /** A reader that finds values by layout rules. */
+  static TimedReader by(LayoutLibrary library) {
+    RecordReader records = new RecordReader(library);
+    return new TimedReader(
+        file -> {
+          Sheet sheet = SheetReader.read(file);
+          return new SheetOutcome.Read(sheet, records.read(sheet));
+        },
+        LIMIT);
+  }
+
+  /**
+   * Reads one sheet. A reading past its time is interrupted and left behind: the Java machine
+   * cannot end it by force, and the process does not wait for it.
+   */
+  SheetOutcome read(Path file) throws InterruptedException {
+    FutureTask<SheetOutcome> task = new FutureTask<>(() -> work.read(file));
+    Thread thread = new Thread(null, task, "read " + file, STACK_BYTES);
+    thread.setDaemon(true);
+    thread.start();
+    try {
+      return task.get(limit.toMillis(), TimeUnit.MILLISECONDS);
+    } catch (TimeoutException late) {
+      task.cancel(true);
+      return new SheetOutcome.Failed(
+          file
+              + ": not read within "
+              + limit.toSeconds()
+              + " seconds and given up; look whether it is a datasheet, and split it if it is long");
+    } catch (ExecutionException failure) {
+      return new SheetOutcome.Failed(sentence(file, failure.getCause()));
+    }
+  }
+
+  private static String sentence(Path file, Throwable cause) {
+    if (cause instanceof SheetException expected) {
+      return expected.getMessage();
+    }
+    if (cause instanceof OutOfMemoryError) {
+      return file
+          + ": does not fit into memory; start with COMMONSHEET_JAVA_OPTIONS=-Xmx4g or split the"
+          + " file";
+    }
+    return file
+        + ": reading it failed by a fault of the program ("
+        + FaultText.of(cause)
+        + "); please report it with the file";
+  }
+}

@@ -1,0 +1,101 @@
+package commonsheet;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static java.util.stream.Collectors.joining;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+
+/** Holds the arrows between packages that DEVELOPERS.md draws, and a few habits of the code. */
+@AnalyzeClasses(packages = "commonsheet", importOptions = DoNotIncludeTests.class)
+class ArchitectureTest {
+  /** Each package and the packages of ours that it may use. A new package is added here first. */
+  private static final Map<String, Set<String>> MAY_USE =
+      Map.of(
+          "quantity", Set.of(),
+          "record", Set.of("quantity"),
+          "sheet", Set.of("quantity"),
+          "check", Set.of("record", "quantity"),
+          "layout", Set.of("sheet", "record", "quantity", "check"),
+          "score", Set.of("record", "quantity"),
+          "export", Set.of("record", "quantity"),
+          "cli", Set.of("quantity", "record", "sheet", "check", "layout", "score", "export"));
+
+  @ArchTest
+  static void packagesUseOnlyWhatTheArrowsAllow(JavaClasses classes) {
+    Map<String, String> broken = new TreeMap<>();
+    for (JavaClass from : classes) {
+      from.getDirectDependenciesFromSelf().stream()
+          .filter(dependency -> !allowed(from, dependency.getTargetClass()))
+          .forEach(dependency -> broken.put(dependency.getDescription(), from.getName()));
+    }
+    assertEquals("", broken.keySet().stream().collect(joining("\n")));
+  }
+
+  private static boolean allowed(JavaClass from, JavaClass to) {
+    String source = packageOf(from);
+    String target = packageOf(to);
+    return target.isEmpty()
+        || source.equals(target)
+        || MAY_USE.getOrDefault(source, Set.of()).contains(target);
+  }
+
+  /** The first package below ours, or nothing for a class that is not ours. */
+  private static String packageOf(JavaClass type) {
+    String[] parts = type.getPackageName().split("\\.", -1);
+    return parts[0].equals("commonsheet") ? (parts.length > 1 ? parts[1] : "(root)") : "";
+  }
+
+  @ArchTest
+  static final ArchRule noPackagesUseEachOther =
+      slices().matching("commonsheet.(*)..").should().beFreeOfCycles();
+
+  @ArchTest
+  static final ArchRule onlySheetKnowsThePdfLibraries =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("commonsheet.sheet..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("org.apache.pdfbox..", "org.apache.fontbox..", "technology.tabula..");
+
+  @ArchTest
+  static final ArchRule onlyCliKnowsTheCommandLine =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("commonsheet.cli..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage("picocli..");
+
+  @ArchTest
+  static final ArchRule onlyCliPrints =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("commonsheet.cli..")
+          .should()
+          .accessField(System.class, "out")
+          .orShould()
+          .accessField(System.class, "err");
+
+  @ArchTest
+  static final ArchRule onlyCliEndsTheProcess =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("commonsheet.cli..")
+          .should()
+          .callMethod(System.class, "exit", int.class);
+
+  @ArchTest
+  static final ArchRule publicFieldsDoNotChange = fields().that().arePublic().should().beFinal();
+}
