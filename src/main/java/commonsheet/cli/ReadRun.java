@@ -70,7 +70,7 @@ final class ReadRun {
     }
     report.sheet(file, written, remarks(read));
     if (records.isEmpty()) {
-      complain(file + ": " + read.reading().explanation().reason());
+      complain(file + ": " + read.reading().reason());
       return counts.withUnreadable(1);
     }
     return counts.withSheet(written.size());
