@@ -12,6 +12,9 @@ final class ReadingOrder {
   /** Gap within a line that may be the gutter between columns, in em. */
   private static final double GUTTER = 1.2;
 
+  /** Narrowest gutter between columns, in em. */
+  private static final double LEAST_GUTTER = 0.8;
+
   /** Lines each column must have beside the other. */
   private static final int LEAST_LINES = 4;
 
@@ -113,7 +116,7 @@ final class ReadingOrder {
   }
 
   private static boolean blocks(Box box, double x, double size) {
-    return box.x() < x - 1.5 && box.right() > x - GUTTER * size;
+    return box.x() < x - 1.5 && box.right() > x - LEAST_GUTTER * size;
   }
 
   private static Gutter between(double x, List<Line> fragments) {
@@ -152,20 +155,50 @@ final class ReadingOrder {
   }
 
   private static double share(List<Line> few, List<Line> many) {
-    double[] ys = many.stream().mapToDouble(f -> f.box().centreY()).sorted().toArray();
     int level = 0;
-    for (Line line : few) {
-      double y = line.box().centreY();
-      double slack = LEVEL_SLACK * line.words().get(0).size();
-      boolean found = false;
-      for (int i = 0; i < ys.length && !found; i++) {
-        boolean pair = i > 0 && ys[i] - ys[i - 1] < 2 * line.words().get(0).size();
-        found =
-            Math.abs(ys[i] - y) <= slack
-                || (pair && Math.abs((ys[i] + ys[i - 1]) / 2 - y) <= slack);
-      }
-      level += found ? 1 : 0;
+    for (int i = 0; i < few.size(); i++) {
+      boolean alone = isLevel(few.get(i), many);
+      boolean asPair =
+          (i > 0 && isPairLevel(few.get(i - 1), few.get(i), many))
+              || (i + 1 < few.size() && isPairLevel(few.get(i), few.get(i + 1), many));
+      level += alone || asPair ? 1 : 0;
     }
     return (double) level / few.size();
   }
+
+  /** Whether a line stands level with one of the others, or centred on two of them. */
+  private static boolean isLevel(Line line, List<Line> others) {
+    for (int i = 0; i < others.size(); i++) {
+      if (meet(line, line, others.get(i), others.get(i))
+          || (i > 0 && meet(line, line, others.get(i - 1), others.get(i)))) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Whether one of the others stands centred on two lines. */
+  private static boolean isPairLevel(Line first, Line second, List<Line> others) {
+    return others.stream().anyMatch(o -> meet(first, second, o, o));
+  }
+
+  /** Whether the middles of two pairs of neighbouring lines of about the same size of print are level. */
+  private static boolean meet(Line a, Line b, Line c, Line d) {
+    double size = size(a);
+    double ratio = size / size(c);
+    double pitch = Math.max(b.box().centreY() - a.box().centreY(), d.box().centreY() - c.box().centreY());
+    double middle = (a.box().centreY() + b.box().centreY()) / 2;
+    double other = (c.box().centreY() + d.box().centreY()) / 2;
+    return Math.abs(middle - other) <= LEVEL_SLACK * size
+        && pitch < 2 * size
+        && ratio > SAME_PRINT
+        && ratio < 1 / SAME_PRINT;
+  }
+
+  private static double size(Line line) {
+    return line.words().get(0).size();
+  }
+
+  /** Ratio of font sizes from which lines can be of one row. */
+  private static final double SAME_PRINT = 0.82;
 }

@@ -5,8 +5,13 @@ import java.util.List;
 
 /** Makes rows of the lines of an unruled table: lines that continue a cell go with the row they continue. */
 final class RowBuilder {
-  /** White between lines of one cell at most, in em; rows stand further apart or on a new label. */
-  private static final double TIGHT = 0.5;
+  /** White between lines of one cell, in em, in any case; rows stand further apart or have a label. */
+  private static final double TIGHT = 0.3;
+
+  /** White between lines of one cell beyond the least of the block, and at most, in em. */
+  private static final double HARDLY_MORE = 0.12;
+
+  private static final double LOOSEST = 0.8;
 
   /** Share of their height lines of one row have in common when cells are centred on each other. */
   private static final double OVERLAP = 0.15;
@@ -14,6 +19,7 @@ final class RowBuilder {
   private final Columns columns;
   private final List<Ruling> rules;
   private final boolean ruledRows;
+  private double tight = TIGHT;
 
   /**
    * Prepares for a block of lines.
@@ -27,9 +33,11 @@ final class RowBuilder {
   }
 
   List<RowDraft> rows(List<List<Line>> lines) {
+    List<RowDraft> drafts = lines.stream().map(l -> new RowDraft(l, columns)).toList();
+    double least = leastGap(drafts);
+    tight = Math.min(LOOSEST, Math.max(TIGHT, least + HARDLY_MORE));
     List<RowDraft> rows = new ArrayList<>();
-    for (List<Line> fragments : lines) {
-      RowDraft line = new RowDraft(fragments, columns);
+    for (RowDraft line : drafts) {
       RowDraft last = rows.isEmpty() ? null : rows.get(rows.size() - 1);
       if (last != null && continues(last, line)) {
         last.join(line);
@@ -38,6 +46,16 @@ final class RowBuilder {
       }
     }
     return rows;
+  }
+
+  /** The least white between lines, in em. */
+  private static double leastGap(List<RowDraft> lines) {
+    double least = Double.MAX_VALUE;
+    for (int i = 1; i < lines.size(); i++) {
+      double gap = (lines.get(i).top() - lines.get(i - 1).bottom()) / lines.get(i).size();
+      least = gap > 0 ? Math.min(least, gap) : least;
+    }
+    return least;
   }
 
   private boolean continues(RowDraft row, RowDraft line) {
@@ -54,7 +72,7 @@ final class RowBuilder {
     if (ruledRows) {
       return true;
     }
-    if (gap > TIGHT * em) {
+    if (gap > tight * em) {
       return false;
     }
     if (!line.has(0)) {
