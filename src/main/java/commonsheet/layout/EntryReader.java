@@ -314,6 +314,12 @@ final class EntryReader {
   private List<Set<String>> fromInside(Entry entry, Passage piece, Figure figure) {
     List<Set<String>> sets = new ArrayList<>();
     sets.add(vocabulary.conceptsOf(labelBefore(piece.text(), figure)));
+    sets.addAll(fromOutside(entry));
+    return sets;
+  }
+
+  private List<Set<String>> fromOutside(Entry entry) {
+    List<Set<String>> sets = new ArrayList<>();
     for (int i = entry.labels().size() - 1; i >= 0; i--) {
       sets.add(vocabulary.conceptsOf(entry.labels().get(i).text()));
     }
@@ -458,13 +464,9 @@ final class EntryReader {
         passage = value.conditions();
       }
     }
-    Statistic statistic = statistics.of(quantity, figure, value.role(), fromInside(entry, Passage.EMPTY, zero()));
+    Statistic statistic = statistics.of(quantity, figure, value.role(), fromOutside(entry));
     Candidate candidate = candidate(entry, passage, quantity, quantities.get(quantity), statistic, figure, all);
     found.add(candidate);
-  }
-
-  private static Figure zero() {
-    return new Figure(0, 0, "", null, null, null, commonsheet.quantity.Bound.NONE, null, false, null, false);
   }
 
   private void addTold(
@@ -473,7 +475,7 @@ final class EntryReader {
       return;
     }
     QuantityKind kind = quantities.get(quantity);
-    List<Told> others = all.stream().filter(t -> t != told).toList();
+    List<Told> others = all.stream().filter(t -> !t.equals(told)).toList();
     Candidate c = candidate(entry, text, quantity, kind, null, told.figure(), others);
     found.add(mentioned ? c.asMention() : c);
   }
