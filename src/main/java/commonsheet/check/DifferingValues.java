@@ -5,6 +5,7 @@ import commonsheet.record.Finding;
 import commonsheet.record.Severity;
 import commonsheet.record.Statement;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -60,15 +61,14 @@ record DifferingValues(
 
   @Override
   public Stream<Finding> examine(CellRecord record) {
-    List<Statement> open =
-        new ArrayList<>(
-            Readings.of(record)
-                .filter(statement -> quantities.contains(statement.quantity()))
-                .toList());
+    List<Statement> readings =
+        Readings.of(record).filter(s -> quantities.contains(s.quantity())).toList();
+    List<Statement> open = new ArrayList<>(readings);
     List<Finding> findings = new ArrayList<>();
     while (!open.isEmpty()) {
       List<Statement> group = takeContradicting(open);
       if (group.size() > 1) {
+        group.sort(Comparator.comparingInt(readings::indexOf));
         findings.add(finding(group));
       }
     }
@@ -80,8 +80,7 @@ record DifferingValues(
     List<Statement> group = new ArrayList<>(List.of(open.remove(0)));
     for (int i = 0; i < group.size(); i++) {
       Statement member = group.get(i);
-      List<Statement> contradicting =
-          open.stream().filter(other -> contradict(member, other)).toList();
+      List<Statement> contradicting = open.stream().filter(s -> contradict(member, s)).toList();
       open.removeAll(contradicting);
       group.addAll(contradicting);
     }

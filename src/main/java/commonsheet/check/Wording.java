@@ -5,11 +5,13 @@ import commonsheet.record.Statistic;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /** Statements in the words of a sentence. */
 final class Wording {
@@ -23,20 +25,18 @@ final class Wording {
 
   /** Such as {@code minimum capacity} or {@code maximum charge current}. */
   static String name(Statement statement) {
-    String quantity =
-        statement
-            .quantity()
-            .replaceAll("(?<=[a-z])(?=[A-Z])", " ")
-            .replaceAll("\\b([A-Z])(?=[a-z])", "_$1");
-    StringBuilder words = new StringBuilder();
-    for (String word : quantity.split(" ")) {
-      words.append(' ').append(word.startsWith("_") ? word.toLowerCase(Locale.ROOT) : word);
-    }
-    String name = words.toString().replace("_", "").strip();
+    String name =
+        Arrays.stream(statement.quantity().split("(?<=[a-z])(?=[A-Z])"))
+            .map(word -> isAbbreviation(word) ? word : word.toLowerCase(Locale.ROOT))
+            .collect(Collectors.joining(" "));
     Statistic statistic = statement.statistic();
     return statistic == null || name.startsWith(statistic.label())
         ? name
         : statistic.label() + " " + name;
+  }
+
+  private static boolean isAbbreviation(String word) {
+    return word.equals(word.toUpperCase(Locale.ROOT));
   }
 
   /** The value, or the range where there is no value, with its unit. */
