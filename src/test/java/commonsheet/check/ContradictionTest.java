@@ -76,7 +76,8 @@ class ContradictionTest {
   @Test
   void findsADrawingThatDiffersFromTheTable() {
     Statement table = size("s1", "height", 65.1, NONE, 3);
-    assertEquals("contradiction/dimension", only(table, size("s2", "height", 65.6, NONE, 9)).rule());
+    assertEquals(
+        "contradiction/dimension", only(table, size("s2", "height", 65.6, NONE, 9)).rule());
     none(table, size("s2", "height", 65.2, NONE, 9));
     none(table, size("s2", "length", 70, NONE, 9));
   }
@@ -116,13 +117,12 @@ class ContradictionTest {
 
   @Test
   void findsNothingWhereALimitHoldsForACaseOfItsOwn() {
-    Conditions cold = NONE.with(Conditions.TEMPERATURE_LOW, 0).with(Conditions.TEMPERATURE_HIGH, 10);
+    Conditions cold =
+        NONE.with(Conditions.TEMPERATURE_LOW, 0).with(Conditions.TEMPERATURE_HIGH, 10);
     Conditions warm =
         NONE.with(Conditions.TEMPERATURE_LOW, 10).with(Conditions.TEMPERATURE_HIGH, 45);
     none(charge("s1", 0.8, cold), charge("s2", 2.6, warm), charge("s3", 1.3, NONE));
-    none(
-        cutoff("s1", 2.5, NONE, 3),
-        cutoff("s2", 2.0, NONE.with(Conditions.TEMPERATURE, -20), 3));
+    none(cutoff("s1", 2.5, NONE, 3), cutoff("s2", 2.0, NONE.with(Conditions.TEMPERATURE, -20), 3));
     none(
         pulse("s1", 15, NONE.with(Conditions.DURATION, 5)),
         pulse("s2", 10, NONE.with(Conditions.DURATION, 30)));
@@ -136,7 +136,8 @@ class ContradictionTest {
 
   @Test
   void findsTwoLimitsForOneCase() {
-    Conditions cold = NONE.with(Conditions.TEMPERATURE_LOW, 0).with(Conditions.TEMPERATURE_HIGH, 10);
+    Conditions cold =
+        NONE.with(Conditions.TEMPERATURE_LOW, 0).with(Conditions.TEMPERATURE_HIGH, 10);
     Finding finding = only(charge("s1", 0.8, cold), charge("s2", 0.5, cold));
     assertEquals("contradiction/current", finding.rule());
     assertEquals(
@@ -149,8 +150,7 @@ class ContradictionTest {
   @Test
   void notesTheResistanceOfACellBesideThatOfItsPack() {
     Conditions kilohertz = NONE.with(Conditions.FREQUENCY, 1000);
-    Finding finding =
-        only(resistance("s1", 60, kilohertz), resistance("s2", 220, kilohertz));
+    Finding finding = only(resistance("s1", 60, kilohertz), resistance("s2", 220, kilohertz));
     assertEquals(Severity.NOTE, finding.severity());
     assertEquals(
         "The sheet gives 60 mΩ (page 4) and 220 mΩ (page 4) as maximum internal resistance AC;"
@@ -268,7 +268,6 @@ class ContradictionTest {
   }
 
   private static Statement retention(String id, double value, Conditions conditions) {
-    return Records.statement(
-        id, "capacityRetention", Statistic.MINIMUM, value, "%", conditions, 4);
+    return Records.statement(id, "capacityRetention", Statistic.MINIMUM, value, "%", conditions, 4);
   }
 }

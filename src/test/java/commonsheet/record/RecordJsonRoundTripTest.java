@@ -138,8 +138,7 @@ class RecordJsonRoundTripTest {
   }
 
   private static Arbitrary<Finding> findings() {
-    return Combinators.combine(
-            Arbitraries.of(Severity.class), words(), words().injectNull(0.5))
+    return Combinators.combine(Arbitraries.of(Severity.class), words(), words().injectNull(0.5))
         .as((severity, text, source) -> new Finding("a/rule", severity, List.of(), text, source));
   }
 
@@ -181,8 +180,7 @@ class RecordJsonRoundTripTest {
     return Arbitraries.of(
         Review.DRAFT,
         new Review("draft", "R. Moss", "2026-05-03T10:15:00Z", null, null, null),
-        new Review(
-            "approved", null, null, "I. Fell", "2026-05-04T08:00+02:00", Records.SHA256));
+        new Review("approved", null, null, "I. Fell", "2026-05-04T08:00+02:00", Records.SHA256));
   }
 
   private static Arbitrary<Conditions> conditions() {
@@ -192,11 +190,7 @@ class RecordJsonRoundTripTest {
   }
 
   private static Arbitrary<List<Double>> boxes() {
-    return Arbitraries.integers()
-        .between(0, 9999)
-        .map(n -> n / 10.0)
-        .list()
-        .ofSize(4);
+    return Arbitraries.integers().between(0, 9999).map(n -> n / 10.0).list().ofSize(4);
   }
 
   /** Up to six significant digits, as sheets print them, from a millionth to a million. */

@@ -68,7 +68,9 @@ class RecordJsonTest {
 
   @Test
   void saysWhichRecordIsNotValidAndWhere() throws IOException {
-    String text = Samples.full().replace("\"unit\": \"A.h\",\n      \"cond", "\"unit\": \"V\",\n      \"cond");
+    String text =
+        Samples.full()
+            .replace("\"unit\": \"A.h\",\n      \"cond", "\"unit\": \"V\",\n      \"cond");
     RecordException e =
         assertThrows(RecordException.class, () -> RecordJson.read(text, "tc-26e.json"));
     assertEquals(

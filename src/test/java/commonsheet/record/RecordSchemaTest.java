@@ -68,7 +68,8 @@ class RecordSchemaTest {
   void usesUnitsThatUcumKnows() {
     List<String> units = new ArrayList<>();
     SCHEMA.findValues("x-unit").forEach(unit -> units.add(unit.asText()));
-    SCHEMA.at("/$defs/unitOfQuantity/allOf")
+    SCHEMA
+        .at("/$defs/unitOfQuantity/allOf")
         .forEach(tie -> units.add(tie.at("/then/properties/unit/const").asText()));
     UCUMFormat ucum = UCUMFormat.getInstance(UCUMFormat.Variant.CASE_SENSITIVE);
     assertAll(units.stream().distinct().map(unit -> () -> assertNotNull(ucum.parse(unit), unit)));
@@ -77,10 +78,10 @@ class RecordSchemaTest {
   @Test
   void tiesEveryQuantityToOneUnit() {
     List<String> tied = new ArrayList<>();
-    SCHEMA.at("/$defs/unitOfQuantity/allOf")
+    SCHEMA
+        .at("/$defs/unitOfQuantity/allOf")
         .forEach(
-            tie ->
-                tie.at("/if/properties/quantity/enum").forEach(name -> tied.add(name.asText())));
+            tie -> tie.at("/if/properties/quantity/enum").forEach(name -> tied.add(name.asText())));
     assertEquals(texts(SCHEMA.at("/$defs/quantity/enum")), tied);
   }
 
@@ -141,7 +142,10 @@ class RecordSchemaTest {
                 return;
               }
               if (member.getKey().equals("properties")) {
-                member.getValue().properties().forEach(p -> found.put(place + p.getKey(), p.getValue()));
+                member
+                    .getValue()
+                    .properties()
+                    .forEach(p -> found.put(place + p.getKey(), p.getValue()));
               }
               found.putAll(properties(member.getValue(), place));
             });
