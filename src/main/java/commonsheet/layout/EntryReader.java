@@ -23,6 +23,9 @@ final class EntryReader {
   /** A label understood to less than this share of its letters may mean something else. */
   private static final double LABEL_UNDERSTOOD = 0.5;
 
+  /** So many characters may stand beside a number without a unit. */
+  private static final int LONGEST_BESIDE_BARE = 24;
+
   private static final Pattern IN_BRACKETS = Pattern.compile("[(\\uFF08\\[][^)\\uFF09\\]]*[)\\uFF09\\]]");
   private static final Set<String> DIRECTIONS = Set.of("charge", "discharge");
   private static final Set<String> STATES = Set.of("charge", "discharge", "storage", "operating");
@@ -61,7 +64,9 @@ final class EntryReader {
     for (Entry.Value value : entry.values()) {
       found.addAll(readValue(entry, value, outer));
     }
-    if (found.isEmpty() && outer.contains("cyclelife")) {
+    if (outer.contains("cyclelife") && found.stream().noneMatch(c -> c.quantity().equals("cycleLife"))) {
+      // A share of the capacity in a row about cycle life is what the cycles leave.
+      found.clear();
       found.addAll(cyclesFromText(entry));
     }
     outcomes.add(
@@ -148,7 +153,7 @@ final class EntryReader {
         continue;
       }
       for (Term term : terms.fitting(merge(outer, inner))) {
-        if (!all.contains(term) && fits(quantities.get(term.quantity()), figure)) {
+        if (!all.contains(term) && fits(quantities.get(term.quantity()), figure) && unitIsPlain(figure, piece)) {
           all.add(term);
         }
       }
@@ -231,6 +236,11 @@ final class EntryReader {
       return dimension == Dimension.CURRENT || dimension == Dimension.RATE || dimension == Dimension.CHARGE;
     }
     return dimension == kind.dimension();
+  }
+
+  /** A number without a unit is a value only where little else stands beside it. */
+  private static boolean unitIsPlain(Figure figure, Passage piece) {
+    return figure.unit() != null || piece.text().trim().length() <= figure.text().length() + LONGEST_BESIDE_BARE;
   }
 
   /** A bare number takes the unit of its quantity only where nothing else is ever printed. */

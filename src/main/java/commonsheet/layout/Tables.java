@@ -170,6 +170,19 @@ final class Tables {
       if (Arrays.stream(roles).noneMatch(r -> r == Role.LABEL)) {
         nameLabelColumn();
       }
+      if (Arrays.stream(roles).noneMatch(Role::holdsValues)) {
+        nameValueColumn(cells);
+      }
+    }
+
+    /** "Item | Characteristics | Remark": of two headings that could head the labels, the later heads the values. */
+    private void nameValueColumn(List<Cell> cells) {
+      List<Cell> labels = cells.stream().filter(c -> roles[c.column()] == Role.LABEL).toList();
+      if (labels.size() < 2) {
+        return;
+      }
+      Cell last = labels.get(labels.size() - 1);
+      Arrays.fill(roles, last.column(), Math.min(roles.length, last.column() + last.columns()), Role.VALUE);
     }
 
     private void nameLabelColumn() {
