@@ -16,6 +16,7 @@ import java.math.MathContext;
  */
 final class AmountReader {
   private static final String RATE = "h-1";
+  private static final BigDecimal LEAST_MODEL = BigDecimal.valueOf(10_000);
 
   private final FoldedText text;
   private final NumberReader numbers;
@@ -74,8 +75,12 @@ final class AmountReader {
       return counted(number, ordinal.end());
     }
     PrintedUnit unit = units.read(number.end());
+    if (unit != null && unit.dimension() == Dimension.CYCLES && number.value().scale() > 0) {
+      // "3.2 Cycle" is a clause and its heading.
+      return new Amount(number, null, number.end());
+    }
     if (unit != null) {
-      return new Amount(number, unit, unit.end());
+      return isModel(number, unit) ? null : new Amount(number, unit, unit.end());
     }
     return isInsideCode(number.end()) ? null : new Amount(number, null, number.end());
   }
@@ -135,7 +140,7 @@ final class AmountReader {
       return null;
     }
     UnitTable.Entry rate = UnitTable.standard().entry(RATE);
-    return new Amount(inverse(below), new PrintedUnit(rate, place, end, false, false), end);
+    return new Amount(inverse(below), new PrintedUnit(rate, place, end, false, false, false), end);
   }
 
   private static PrintedNumber inverse(PrintedNumber below) {
@@ -145,6 +150,14 @@ final class AmountReader {
 
   private static PrintedUnit settled(PrintedUnit unit) {
     return unit.as(RATE, false);
+  }
+
+  /** PR-244147A: five digits and more before a single capital are a model name. */
+  private boolean isModel(PrintedNumber number, PrintedUnit unit) {
+    return unit.isOneLetter()
+        && Character.isUpperCase(text.at(unit.start()))
+        && number.value().scale() == 0
+        && number.value().compareTo(LEAST_MODEL) >= 0;
   }
 
   /**

@@ -98,12 +98,17 @@ final class FigureReader {
       letters--;
     }
     if (joined) {
-      return isCode(nameEnd) && !hasFullUnit(extent);
+      boolean name = letters < nameEnd && isWhole(extent);
+      return (name || isCode(nameEnd)) && !hasFullUnit(extent);
     }
     if (letters == place) {
       return false;
     }
     return !isLabelled(letters, place, extent);
+  }
+
+  private static boolean isWhole(Extent extent) {
+    return extent.value() == null || extent.value().scale() == 0;
   }
 
   /** Whether letters and digits in one run end at a place: "S8261-" or "IFR26650-". */
@@ -140,10 +145,8 @@ final class FigureReader {
   }
 
   /** A unit of more than one letter is not the tail of a model name. */
-  private boolean hasFullUnit(Extent extent) {
-    PrintedUnit unit = extent.unit();
-    return unit != null
-        && (unit.end() > unit.start() + 1 || !FoldedText.isLetter(text.at(unit.start())));
+  private static boolean hasFullUnit(Extent extent) {
+    return extent.unit() != null && !extent.unit().isOneLetter();
   }
 
   private Figure figure(int start, Extent extent, Modifiers words) {

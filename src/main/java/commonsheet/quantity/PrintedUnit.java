@@ -7,11 +7,12 @@ package commonsheet.quantity;
  *     converts to nothing
  * @param start where it begins
  * @param end the place after it
+ * @param isOneLetter whether it is a single letter, which can as well be part of a name
  * @param loneC whether it is a bare C, which is a rate or, where the degree sign was lost, a
  *     temperature
  * @param doubtful whether the spelling can mean something else
  */
-record PrintedUnit(UnitTable.Entry entry, int start, int end, boolean loneC, boolean doubtful) {
+record PrintedUnit(UnitTable.Entry entry, int start, int end, boolean isOneLetter, boolean loneC, boolean doubtful) {
   TradeUnit unit() {
     return entry.unit();
   }
@@ -21,15 +22,15 @@ record PrintedUnit(UnitTable.Entry entry, int start, int end, boolean loneC, boo
   }
 
   PrintedUnit endingAt(int newEnd) {
-    return new PrintedUnit(entry, start, newEnd, loneC, doubtful);
+    return new PrintedUnit(entry, start, newEnd, isOneLetter, loneC, doubtful);
   }
 
   PrintedUnit settled() {
-    return new PrintedUnit(entry, start, end, loneC, false);
+    return new PrintedUnit(entry, start, end, isOneLetter, loneC, false);
   }
 
   /** The same words read as another unit. */
   PrintedUnit as(String ucum, boolean nowDoubtful) {
-    return new PrintedUnit(UnitTable.standard().entry(ucum), start, end, false, nowDoubtful);
+    return new PrintedUnit(UnitTable.standard().entry(ucum), start, end, isOneLetter, false, nowDoubtful);
   }
 }

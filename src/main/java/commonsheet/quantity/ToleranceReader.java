@@ -1,6 +1,7 @@
 package commonsheet.quantity;
 
 import java.math.BigDecimal;
+import java.util.Set;
 
 /**
  * Reads what a number may differ by.
@@ -20,6 +21,8 @@ final class ToleranceReader {
   private static final BigDecimal LARGEST_SHARE = new BigDecimal("0.5");
 
   private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
+
+  private static final Set<String> THOUSANDTHS = Set.of("mV", "mA", "mOhm");
 
   /** How far down and up, both positive or zero. */
   private record Sides(BigDecimal down, BigDecimal up, PrintedUnit unit, int end) {
@@ -153,9 +156,21 @@ final class ToleranceReader {
         return relative(amount, sides.endingAt(Math.max(sides.end(), behind.end())), behind);
       }
     }
-    return CommonUnit.exists(own, theirs)
+    if (!CommonUnit.exists(own, theirs)) {
+      return null;
+    }
+    PrintedUnit larger = own == null ? largerUnit(amount, sides) : null;
+    return larger == null
         ? absolute(amount, sides, CommonUnit.of(own, theirs), theirs)
-        : null;
+        : absolute(amount, sides, larger, theirs).doubted(true);
+  }
+
+  /** "4.275 ±50 mV": a tolerance above the number itself is printed in a thousandth of the number's unit. */
+  private static PrintedUnit largerUnit(Amount amount, Sides sides) {
+    String code = sides.unit().unit().ucum();
+    BigDecimal value = amount.valueIn(sides.unit());
+    boolean mismatch = value.signum() > 0 && sides.down().compareTo(value) > 0;
+    return mismatch && THOUSANDTHS.contains(code) ? sides.unit().as(code.substring(1), false) : null;
   }
 
   private Extent absolute(Amount amount, Sides sides, PrintedUnit unit, PrintedUnit theirs) {

@@ -10,8 +10,8 @@ import java.math.BigDecimal;
  * </pre>
  */
 final class UnitReader {
-  /** Width and height, which are also the letters of watt and, as some print it, hour. */
-  private static final String DIMENSION_LABELS = "WH";
+  /** One-letter units that drawings use as names of dimensions,. */
+  private static final String LABELS = "WHNG";
 
   private final FoldedText text;
   private final Phrases<UnitTable.Spelling> spellings = UnitTable.standard().spellings();
@@ -56,16 +56,21 @@ final class UnitReader {
     boolean spaced = start > afterNumber;
     Phrases.Match<UnitTable.Spelling> match =
         spellings.longest(text, start, (spelling, end) -> fits(spelling, start, end, spaced));
-    if (match == null) {
+    if (match == null || match.meaning() == null) {
       return null;
     }
-    boolean loneC = match.end() == start + 1 && (text.at(start) == 'C' || text.at(start) == 'c');
+    boolean oneLetter = match.end() == start + 1 && FoldedText.isLetter(text.at(start));
+    boolean loneC = oneLetter && lower(start) == 'c';
     UnitTable.Spelling spelling = match.meaning();
-    return new PrintedUnit(spelling.entry(), start, match.end(), loneC, spelling.doubtful());
+    return new PrintedUnit(
+        spelling.entry(), start, match.end(), oneLetter, loneC, spelling.doubtful());
   }
 
   private boolean fits(UnitTable.Spelling spelling, int start, int end, boolean spaced) {
     char next = text.at(end);
+    if (spelling == null) {
+      return true;
+    }
     if (spelling.closed()) {
       return !spaced && !FoldedText.isIdeograph(next);
     }
@@ -76,13 +81,35 @@ final class UnitReader {
       return false;
     }
     boolean oneLetter = end == start + 1 && FoldedText.isLetter(text.at(start));
-    return !oneLetter || !(isInsideCode(end) || (spaced && labelsNext(start)));
+    return !(oneLetter && isInsideCode(end)) && !(spaced && labelsNext(start, end));
   }
 
-  /** In "W 20.0 H 30" behind another number the letters name the dimensions that follow. */
-  private boolean labelsNext(int start) {
-    boolean dimension = DIMENSION_LABELS.indexOf(text.at(start)) >= 0;
-    return dimension && FoldedText.isDigit(text.at(text.afterSpaces(start + 1)));
+  /**
+   * Whether the letters name the number that follows: "T 4.0±0.2 W 20.0±0.5", a W at the head of the next line, "4.3
+   * Min. 4.1".
+   */
+  private boolean labelsNext(int start, int end) {
+    if (end == start + 1 && LABELS.indexOf(text.at(start)) >= 0) {
+      return startsLine(start) || FoldedText.isDigit(text.at(text.afterSpaces(end)));
+    }
+    if (lower(start) != 'm' || lower(start + 1) != 'i' || end != start + 3) {
+      return false;
+    }
+    int next = text.afterSpaces(text.at(end) == '.' ? end + 1 : end);
+    boolean capital = text.at(start) == 'M';
+    return text.at(next) == ':' || text.at(next) == '=' || (capital && FoldedText.isDigit(text.at(next)));
+  }
+
+  private boolean startsLine(int start) {
+    int at = start - 1;
+    while (text.at(at) == ' ') {
+      at--;
+    }
+    return text.at(at) == '\n';
+  }
+
+  private char lower(int place) {
+    return Character.toLowerCase(text.at(place));
   }
 
   /** 1s1p, SHR-02V-S-B, 3.2 V-shaped: a letter that is part of something longer. */
@@ -105,6 +132,6 @@ final class UnitReader {
             Double.NaN,
             Double.NaN,
             above.entry().print() + "/" + below.entry().print());
-    return new PrintedUnit(entry, above.start(), below.end(), false, false);
+    return new PrintedUnit(entry, above.start(), below.end(), false, false, false);
   }
 }

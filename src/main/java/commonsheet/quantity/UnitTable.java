@@ -58,6 +58,7 @@ final class UnitTable {
   private final Phrases<Spelling> spellings = new Phrases<>();
 
   private UnitTable(JsonNode file) {
+    addSpellings(file.path("none"), null);
     for (JsonNode node : file.path("units")) {
       Entry entry = entry(node);
       entries.put(entry.unit().ucum(), entry);
@@ -71,6 +72,7 @@ final class UnitTable {
     return Standard.TABLE;
   }
 
+  /** The spellings of all units; words that only begin like a unit mean null. */
   Phrases<Spelling> spellings() {
     return spellings;
   }
