@@ -22,7 +22,7 @@ final class Clauses {
               + "|[\u2460-\u2473]|[a-z]\\)|[\u2022\u25CF\u25C6\u25A0\u25AA\u25C7\u25CB\u2023-])\\s*");
 
   /** A line of a table of contents: dots lead to a page number. */
-  private static final Pattern CONTENTS = Pattern.compile("[.\u2026\u00B7]{6,}");
+  static final Pattern CONTENTS = Pattern.compile("[.\u2026\u00B7]{6,}");
 
   /** A label longer than this is a sentence. Common practice, no source. */
   private static final int LONGEST_LABEL = 64;

@@ -103,7 +103,7 @@ final class Tables {
     List<Entry> entries() {
       for (int row = 0; row < table.rows(); row++) {
         List<Cell> cells = row(row);
-        if (cells.isEmpty()) {
+        if (cells.isEmpty() || cells.stream().anyMatch(c -> Clauses.CONTENTS.matcher(c.text()).find())) {
           continue;
         }
         if (isHeader(cells, row)) {
