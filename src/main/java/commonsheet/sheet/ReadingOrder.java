@@ -34,11 +34,51 @@ final class ReadingOrder {
 
   private ReadingOrder() {}
 
-  /** Regions of words in reading order. */
-  static List<List<Word>> regions(List<Word> words) {
+  /**
+   * Regions of words in reading order.
+   *
+   * @param frames upright rulings that belong to no table: frames of the page, rules between columns
+   */
+  static List<List<Word>> regions(List<Word> words, List<Ruling> frames) {
     List<List<Word>> out = new ArrayList<>();
-    cut(LineBuilder.fragments(words, GUTTER), 0, out);
+    cutAtFrames(LineBuilder.fragments(words, GUTTER), frames, 0, out);
     return out;
+  }
+
+  /** Shortest upright rule that parts columns, in points: some ten lines. */
+  private static final double LEAST_RULE = 100;
+
+  /** Parts what stands on either side of a rule, unless the rule runs between the columns of a table. */
+  private static void cutAtFrames(
+      List<Line> fragments, List<Ruling> frames, int from, List<List<Word>> out) {
+    for (int i = from; i < frames.size(); i++) {
+      Ruling rule = frames.get(i);
+      Gutter gutter = new Gutter(rule.at(), rule.from(), rule.to());
+      List<Line> beside = fragments.stream().filter(gutter::besides).toList();
+      List<Line> left = beside.stream().filter(f -> f.box().right() <= rule.at() + 1).toList();
+      List<Line> right = beside.stream().filter(f -> f.box().x() >= rule.at() - 1).toList();
+      if (rule.length() >= LEAST_RULE
+          && !left.isEmpty()
+          && !right.isEmpty()
+          && left.size() + right.size() == beside.size()
+          && (isFrameMark(left) || isFrameMark(right) || levelShare(left, right) < LEVEL)) {
+        List<Line> above =
+            fragments.stream().filter(f -> f.box().centreY() < gutter.top()).toList();
+        List<Line> below =
+            fragments.stream().filter(f -> f.box().centreY() > gutter.bottom()).toList();
+        cutAtFrames(above, frames, i + 1, out);
+        cutAtFrames(left, frames, i + 1, out);
+        cutAtFrames(right, frames, i + 1, out);
+        cutAtFrames(below, frames, i + 1, out);
+        return;
+      }
+    }
+    cut(fragments, 0, out);
+  }
+
+  /** Whether a side holds nothing but the letters and digits along the frame of a drawing. */
+  private static boolean isFrameMark(List<Line> side) {
+    return side.stream().allMatch(f -> f.text().length() <= 2);
   }
 
   /** Where two columns part: the right one begins at x; they stand side by side from top to bottom. */
@@ -119,6 +159,7 @@ final class ReadingOrder {
     return box.x() < x - 1.5 && box.right() > x - LEAST_GUTTER * size;
   }
 
+  /** The gutter between two blocking fragments; a column may begin above or end below the other. */
   private static Gutter between(double x, List<Line> fragments) {
     List<Line> left = fragments.stream().filter(f -> f.box().x() < x - 1.5).toList();
     List<Line> right = fragments.stream().filter(f -> f.box().x() >= x - 1.5).toList();
@@ -133,8 +174,9 @@ final class ReadingOrder {
     if (a.size() < LEAST_LINES || b.size() < LEAST_LINES) {
       return null;
     }
-    boolean prose = isProse(a) && isProse(b);
-    return prose || levelShare(a, b) < LEVEL ? gutter : null;
+    boolean parts = (isProse(a) && isProse(b)) || levelShare(a, b) < LEVEL;
+    Box all = Box.around(fragments.stream().map(Line::box).toList());
+    return parts ? new Gutter(x, all.y(), all.bottom()) : null;
   }
 
   private static double last(List<Line> fragments) {

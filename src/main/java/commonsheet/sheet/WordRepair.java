@@ -133,7 +133,10 @@ final class WordRepair {
         int before = predecessor(out, i);
         if (before >= 0 && Character.isLetter(out.get(before).lastCharacter())) {
           Piece whole = out.get(before).join(script);
-          boolean goesOn = next >= 0 && out.get(next).raised() == 0;
+          boolean goesOn =
+              next >= 0
+                  && out.get(next).raised() == 0
+                  && (touches(script, out.get(next), false) || out.get(next).text().startsWith("A"));
           out.set(before, goesOn ? whole.join(out.get(next)) : whole);
           if (goesOn) {
             out.remove(next);
@@ -172,7 +175,7 @@ final class WordRepair {
   private static int follower(List<Piece> sorted, int at) {
     Piece piece = sorted.get(at);
     for (int i = at + 1; i < sorted.size() && i <= at + NEIGHBOURS; i++) {
-      if (touches(piece, sorted.get(i))) {
+      if (touches(piece, sorted.get(i), piece.raised() != 0)) {
         return i;
       }
     }
@@ -182,19 +185,21 @@ final class WordRepair {
   private static int predecessor(List<Piece> sorted, int at) {
     Piece piece = sorted.get(at);
     for (int i = at - 1; i >= 0 && i >= at - NEIGHBOURS; i--) {
-      if (touches(sorted.get(i), piece)) {
+      if (touches(sorted.get(i), piece, piece.raised() != 0)) {
         return i;
       }
     }
     return -1;
   }
 
-  private static boolean touches(Piece left, Piece right) {
+  /** Whether two pieces stand close on one line; beside a script the space of its own line may lie. */
+  private static boolean touches(Piece left, Piece right, boolean script) {
     double em = Math.max(left.size(), right.size());
     double gap = right.left() - left.right();
     boolean space = left.gapAfter() || right.gapBefore();
+    double within = space ? Spacing.DRAWN_SPACE : Spacing.WITHIN_WORD;
     return gap > -Spacing.OVERLAP * em
-        && gap <= em * (space ? Spacing.DRAWN_SPACE : Spacing.WITHIN_WORD)
+        && gap <= em * (script ? SCRIPT_GAP : within)
         && Math.abs(left.base() - right.base()) < 0.7 * em;
   }
 }
