@@ -45,19 +45,19 @@ final class ReadingOrder {
     return out;
   }
 
-  /** Shortest upright rule that parts columns, in points: some ten lines. */
-  private static final double LEAST_RULE = 100;
+  /** Share of a region's fragments that must stand beside a rule for it to part columns. */
+  private static final double LEAST_BESIDE = 0.7;
 
   /** Parts what stands on either side of a rule, unless the rule runs between the columns of a table. */
   private static void cutAtFrames(
       List<Line> fragments, List<Ruling> frames, int from, List<List<Word>> out) {
     for (int i = from; i < frames.size(); i++) {
       Ruling rule = frames.get(i);
-      Gutter gutter = new Gutter(rule.at(), rule.from(), rule.to());
+      Gutter gutter = new Gutter(rule.at(), rule.from(), rule.to(), rule.length());
       List<Line> beside = fragments.stream().filter(gutter::besides).toList();
       List<Line> left = beside.stream().filter(f -> f.box().right() <= rule.at() + 1).toList();
       List<Line> right = beside.stream().filter(f -> f.box().x() >= rule.at() - 1).toList();
-      if (rule.length() >= LEAST_RULE
+      if (beside.size() >= LEAST_BESIDE * fragments.size()
           && !left.isEmpty()
           && !right.isEmpty()
           && left.size() + right.size() == beside.size()
@@ -81,11 +81,14 @@ final class ReadingOrder {
     return side.stream().allMatch(f -> f.text().length() <= 2);
   }
 
-  /** Where two columns part: the right one begins at x; they stand side by side from top to bottom. */
-  private record Gutter(double x, double top, double bottom) {
-    double height() {
-      return bottom - top;
-    }
+  /**
+   * Where two columns part: the right one begins at x.
+   *
+   * @param top where the first of the two begins
+   * @param bottom where the last of the two ends
+   * @param shared height along which both stand side by side
+   */
+  private record Gutter(double x, double top, double bottom, double shared) {
 
     boolean besides(Line fragment) {
       double y = fragment.box().centreY();
@@ -124,14 +127,15 @@ final class ReadingOrder {
     }
     List<Line> byTop = new ArrayList<>(fragments);
     byTop.sort(Comparator.comparingDouble(f -> f.box().centreY()));
+    double size = fragments.stream().mapToDouble(ReadingOrder::size).sorted().toArray()[fragments.size() / 2];
     Gutter best = null;
     List<Double> tried = new ArrayList<>();
     for (Line start : byTop) {
       double x = start.box().x();
       if (tried.stream().noneMatch(t -> Math.abs(t - x) < 1.5)) {
         tried.add(x);
-        Gutter gutter = at(x, byTop, start.words().get(0).size());
-        if (gutter != null && (best == null || gutter.height() > best.height() + 1)) {
+        Gutter gutter = at(x, byTop, size);
+        if (gutter != null && (best == null || gutter.shared() > best.shared() + 1)) {
           best = gutter;
         }
       }
@@ -139,14 +143,14 @@ final class ReadingOrder {
     return best;
   }
 
-  /** The tallest gutter left of x, if it parts columns of text. */
+  /** The tallest gutter left of x, if it parts columns of text; widths go by the usual font size. */
   private static Gutter at(double x, List<Line> byTop, double size) {
     Gutter best = null;
     int from = 0;
     for (int i = 0; i <= byTop.size(); i++) {
       if (i == byTop.size() || blocks(byTop.get(i).box(), x, size)) {
         Gutter gutter = between(x, byTop.subList(from, i));
-        if (gutter != null && (best == null || gutter.height() > best.height())) {
+        if (gutter != null && (best == null || gutter.shared() > best.shared())) {
           best = gutter;
         }
         from = i + 1;
@@ -168,7 +172,7 @@ final class ReadingOrder {
     }
     double top = Math.max(left.get(0).box().y(), right.get(0).box().y());
     double bottom = Math.min(last(left), last(right));
-    Gutter gutter = new Gutter(x, top, bottom);
+    Gutter gutter = new Gutter(x, top, bottom, bottom - top);
     List<Line> a = left.stream().filter(gutter::besides).toList();
     List<Line> b = right.stream().filter(gutter::besides).toList();
     if (a.size() < LEAST_LINES || b.size() < LEAST_LINES) {
@@ -176,7 +180,7 @@ final class ReadingOrder {
     }
     boolean parts = (isProse(a) && isProse(b)) || levelShare(a, b) < LEVEL;
     Box all = Box.around(fragments.stream().map(Line::box).toList());
-    return parts ? new Gutter(x, all.y(), all.bottom()) : null;
+    return parts ? new Gutter(x, all.y(), all.bottom(), bottom - top) : null;
   }
 
   private static double last(List<Line> fragments) {

@@ -39,7 +39,47 @@ final class WordRepair {
     for (int i = 0; i < sorted.size(); i++) {
       marked.add(mark(sorted, i));
     }
-    return joinScripts(marked);
+    return joinScripts(joinSigns(marked));
+  }
+
+  /** How far a sign may stand before its number, and how far a number before it makes it an operator, in em. */
+  private static final double SIGN_GAP = 0.4;
+
+  private static final double OPERAND_GAP = 1;
+
+  private static final String SIGNS = "+-\u2212\u00B1";
+
+  /** Joins a sign set loosely before its number, as drawings have them, unless it stands between two numbers. */
+  private static List<Piece> joinSigns(List<Piece> sorted) {
+    List<Piece> out = new ArrayList<>(sorted);
+    for (int i = 0; i < out.size(); i++) {
+      Piece sign = out.get(i);
+      if (sign.text().length() == 1 && SIGNS.contains(sign.text()) && !sign.gapAfter()) {
+        int number = beside(out, i, SIGN_GAP, 1);
+        if (number >= 0
+            && Character.isDigit(out.get(number).firstCharacter())
+            && beside(out, i, OPERAND_GAP, -1) < 0) {
+          out.set(i, sign.join(out.get(number)));
+          out.remove(number);
+        }
+      }
+    }
+    return out;
+  }
+
+  /** The piece of the same size on the same line within a gap to the right (1) or left (-1), or -1. */
+  private static int beside(List<Piece> sorted, int at, double within, int way) {
+    Piece piece = sorted.get(at);
+    for (int i = at + way; i >= 0 && i < sorted.size() && Math.abs(i - at) <= NEIGHBOURS; i += way) {
+      Piece other = sorted.get(i);
+      double gap = way > 0 ? other.left() - piece.right() : piece.left() - other.right();
+      boolean onLine = Math.abs(other.base() - piece.base()) <= 0.12 * piece.size();
+      if (onLine && piece.isSameSize(other) && gap >= -0.1 * piece.size()
+          && gap <= within * piece.size()) {
+        return i;
+      }
+    }
+    return -1;
   }
 
   /** Joins letters set apart evenly, as in "S P E C I F I C A T I O N"; pieces come line by line. */
