@@ -49,12 +49,16 @@ final class WordRepair {
 
   private static final String SIGNS = "+-\u2212\u00B1";
 
-  /** Joins a sign set loosely before its number, as drawings have them, unless it stands between two numbers. */
+  /**
+   * Joins a sign set loosely before its number, as drawings have them, unless it stands between two numbers. With a
+   * space drawn after it, it may be the dash of a list, unless it is the sign of a raised or lowered tolerance.
+   */
   private static List<Piece> joinSigns(List<Piece> sorted) {
     List<Piece> out = new ArrayList<>(sorted);
     for (int i = 0; i < out.size(); i++) {
       Piece sign = out.get(i);
-      if (sign.text().length() == 1 && SIGNS.contains(sign.text()) && !sign.gapAfter()) {
+      boolean loose = sign.gapAfter() && sign.raised() == 0;
+      if (sign.text().length() == 1 && SIGNS.contains(sign.text()) && !loose) {
         int number = beside(out, i, SIGN_GAP, 1);
         if (number >= 0
             && Character.isDigit(out.get(number).firstCharacter())
