@@ -29,15 +29,21 @@ final class FigureReader {
     this.modifiers = new ModifierReader(text);
   }
 
-  /** The figure that begins at a place, or null. */
-  Figure read(int place) {
+  /**
+   * The figure that begins at a place, or null.
+   *
+   * @param endOfPrevious where the figure before it ended: the V before 2000 in "3.7V2000mAh" is a
+   *     unit, no name
+   */
+  Figure read(int place, int endOfPrevious) {
     if (!mayBegin(place)) {
       return null;
     }
     Modifiers before = modifiers.before(place);
     int start = before.areEmpty() ? place : before.end();
     Extent extent = extent(start, before.between());
-    if (extent == null || (before.areEmpty() && isPartOfName(start, extent))) {
+    if (extent == null
+        || (before.areEmpty() && place > endOfPrevious && isPartOfName(start, extent))) {
       return null;
     }
     return figure(place, extent, modifiers.behind(extent, before));

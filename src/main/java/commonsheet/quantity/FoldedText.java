@@ -68,7 +68,7 @@ final class FoldedText {
 
   /** A raised 2 in m² is not the digit 2. */
   private static boolean isKeptAsIs(char c) {
-    return c == '²' || c == '³' || c == '¹' || c == '…' || c == '‥' || (c >= '⁰' && c <= 'ⁿ');
+    return "²³¹…‥".indexOf(c) >= 0 || (c >= '⁰' && c <= 'ⁿ');
   }
 
   static boolean isDigit(char c) {

@@ -4,7 +4,7 @@ package commonsheet.quantity;
  * Reads the words before and behind a number.
  *
  * <pre>
- * before := { word { ":" | "=" | "of" | … } }                 Min.: ≥
+ * before := { ( word | "(" word ")" ) { ":" | "=" | "of" | … } }    Min.: ≥
  * behind := word | "(" word ")"                                400mAh min, 1500mA (max)
  * </pre>
  */
@@ -22,7 +22,7 @@ final class ModifierReader {
   Modifiers before(int place) {
     Modifiers read = Modifiers.none(place);
     for (int at = place; !FoldedText.isLetter(text.at(at - 1)) || !isLetterAt(at); ) {
-      Phrases.Match<Words.Meaning> word = words.before.longest(text, at);
+      Phrases.Match<Words.Meaning> word = wordBefore(at);
       if (word == null) {
         break;
       }
@@ -30,6 +30,18 @@ final class ModifierReader {
       read = read.and(word.meaning(), at);
     }
     return read;
+  }
+
+  /** A word, in parentheses or not: "Weight (max.) 48 g". */
+  private Phrases.Match<Words.Meaning> wordBefore(int at) {
+    if (text.at(at) != '(') {
+      return words.before.longest(text, at);
+    }
+    Phrases.Match<Words.Meaning> inside = words.before.longest(text, text.afterSpaces(at + 1));
+    int close = inside == null ? -1 : text.afterSpaces(inside.end());
+    return close >= 0 && text.at(close) == ')'
+        ? new Phrases.Match<>(inside.meaning(), close + 1)
+        : null;
   }
 
   private boolean isLetterAt(int at) {
@@ -62,7 +74,7 @@ final class ModifierReader {
       return nothingMore;
     }
     // "3.2 Nominal" is a clause and its heading; "3.2 max" is a number with its word.
-    boolean isPhrase = word.meaning().qualifier() == null;
+    boolean isPhrase = word.meaning().qualifier() == null && word.meaning().bound() != Bound.NONE;
     boolean mayQualify =
         before.qualifier() == null
             && (extent.unit() != null || word.meaning().bound() != Bound.NONE);

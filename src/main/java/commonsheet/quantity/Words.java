@@ -34,7 +34,9 @@ final class Words {
               addAll(entry.getValue(), before, meaning);
               addAll(entry.getValue(), after, meaning);
             });
-    addAll(file.path("approximate"), before, new Meaning(Bound.NONE, null, true, false));
+    Meaning approximate = new Meaning(Bound.NONE, null, true, false);
+    addAll(file.path("approximate"), before, approximate);
+    addAll(file.path("approximate"), after, approximate);
     addAll(file.path("between"), before, new Meaning(Bound.NONE, null, false, true));
     range = plain(file.path("range"));
     and = plain(file.path("and"));
