@@ -9,6 +9,12 @@ package commonsheet.quantity;
  * </pre>
  */
 final class ModifierReader {
+  /** "Typ. approx. ≥" is about as much as is ever printed; longer runs of signs are ornament. */
+  private static final int MOST_WORDS = 4;
+
+  /** "Min. value of:" has two. */
+  private static final int MOST_LINKS = 3;
+
   private final FoldedText text;
   private final UnitReader units;
   private final Words words = Words.standard();
@@ -21,7 +27,8 @@ final class ModifierReader {
   /** The words at a place up to the number; empty where none stand there. */
   Modifiers before(int place) {
     Modifiers read = Modifiers.none(place);
-    for (int at = place; !FoldedText.isLetter(text.at(at - 1)) || !isLetterAt(at); ) {
+    int at = place;
+    for (int count = 0; count < MOST_WORDS && isWordStart(at); count++) {
       Phrases.Match<Words.Meaning> word = wordBefore(at);
       if (word == null) {
         break;
@@ -44,14 +51,20 @@ final class ModifierReader {
         : null;
   }
 
-  private boolean isLetterAt(int at) {
-    return FoldedText.isLetter(text.at(at));
+  private boolean isWordStart(int at) {
+    return !FoldedText.isLetter(text.at(at - 1)) || !FoldedText.isLetter(text.at(at));
   }
 
   private int afterLinks(int place) {
     int at = text.afterSpaces(place);
-    Phrases.Match<Boolean> link = words.links.longest(text, at);
-    return link == null ? at : afterLinks(link.end());
+    for (int links = 0; links < MOST_LINKS; links++) {
+      Phrases.Match<Boolean> link = words.links.longest(text, at);
+      if (link == null) {
+        break;
+      }
+      at = text.afterSpaces(link.end());
+    }
+    return at;
   }
 
   /**
