@@ -89,7 +89,7 @@ final class FigureReader {
         || ")]%℃℉°Ω".indexOf(before) >= 0;
   }
 
-  /** Whether the digits belong to a name such as LP402535, S8261-3C or Test2. */
+  /** Whether the digits belong to a name such as QT203040, X1234-3C or Test2. */
   private boolean isPartOfName(int place, Extent extent) {
     if (!FoldedText.isDigit(text.at(place))) {
       return false;
@@ -117,7 +117,7 @@ final class FigureReader {
     return extent.value() == null || extent.value().scale() == 0;
   }
 
-  /** Whether letters and digits in one run end at a place: "S8261-" or "IFR26650-". */
+  /** Whether letters and digits in one run end at a place: "X1234-" or "IFR26650-". */
   private boolean isCode(int end) {
     boolean letter = false;
     boolean digit = false;

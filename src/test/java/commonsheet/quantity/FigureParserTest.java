@@ -90,7 +90,7 @@ class FigureParserTest {
 
   @Test
   void neverTakesAJoiningHyphenForAMinus() {
-    for (String text : List.of("LP804050-2000mAh", "3.7V-20℃", "(A)-10A", "cell-5V")) {
+    for (String text : List.of("QT102030-2000mAh", "3.7V-20℃", "(A)-10A", "cell-5V")) {
       assertFalse(
           parser.find(text).stream().anyMatch(f -> f.value() != null && f.value() < 0), text);
     }
