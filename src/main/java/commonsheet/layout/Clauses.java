@@ -8,6 +8,7 @@ import commonsheet.sheet.Page;
 import commonsheet.sheet.Word;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -45,10 +46,10 @@ final class Clauses {
   }
 
   /** The entries of a page's lines, given the heading the page before ended under. */
-  Found entries(Page page, String headingBefore) {
+  Found entries(Page page, String headingBefore, Set<Line> footnotes) {
     Reading reading = new Reading(page.number(), headingBefore);
     for (Line line : page.lines()) {
-      if (!CONTENTS.matcher(line.text()).find()) {
+      if (!CONTENTS.matcher(line.text()).find() && !footnotes.contains(line)) {
         reading.take(line);
       }
     }
