@@ -91,7 +91,7 @@ final class Clauses {
       Matcher marker = MARKER.matcher(passage.text());
       boolean numbered = marker.find();
       Passage rest = numbered ? passage.part(marker.end(), passage.text().length()) : passage;
-      int split = split(rest, line);
+      int split = goesOn(passage, numbered) ? 0 : split(rest, line, numbered);
       boolean gap = line.box().y() - lastBottom > 1.2 * line.box().height();
       lastLabelBottom = lastBottom;
       lastBottom = line.box().bottom();
@@ -133,6 +133,16 @@ final class Clauses {
     private boolean tellsOfCycles(Passage rest, int split) {
       return vocabulary.conceptsOf(label.text()).contains("cyclelife")
           && vocabulary.conceptsOf(rest.text().substring(0, split)).contains("capacity");
+    }
+
+    /** A line that starts with a small letter goes on with a sentence that has not ended. */
+    private boolean goesOn(Passage line, boolean numbered) {
+      String before = body.text().trim();
+      if (numbered || before.isEmpty() || line.text().isBlank()) {
+        return false;
+      }
+      boolean open = ".:;\u3002\uFF1A\uFF1B".indexOf(before.charAt(before.length() - 1)) < 0;
+      return open && Character.isLowerCase(line.text().trim().charAt(0)) && Naming.isSentence(before + " " + line.text());
     }
 
     void endClause() {
@@ -183,13 +193,13 @@ final class Clauses {
   }
 
   /** Where the label of a line ends; 0 where it has none. */
-  private int split(Passage rest, Line line) {
+  private int split(Passage rest, Line line, boolean numbered) {
     String text = rest.text();
     int colon = firstColon(text);
     if (colon > 0 && colon <= LONGEST_LABEL && known(text.substring(0, colon)) && colon + 1 < text.trim().length()) {
       return colon;
     }
-    int runIn = runInHeading(text);
+    int runIn = numbered ? runInHeading(text) : 0;
     if (runIn > 0) {
       return runIn;
     }

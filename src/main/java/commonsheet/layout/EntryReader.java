@@ -214,18 +214,24 @@ final class EntryReader {
     return figures.stream().map(f -> f.bound() + " " + f.qualifier()).distinct().count() < figures.size();
   }
 
-  private List<Told> told(Entry entry, Entry.Value own, String quantity, List<Figure> values) {
+  private static boolean isTime(Told told) {
+    return told.figure().unit().dimension() == Dimension.TIME;
+  }
+
+  private List<Told> told(Entry entry, Entry.Value value, String quantity, List<Figure> values) {
     Direction direction = Procedures.direction(quantity);
-    List<Told> told = new ArrayList<>(sentences.read(own.heading().text(), direction));
-    for (Told t : sentences.read(own.text().text(), direction)) {
-      if (values.stream().noneMatch(f -> f.start() == t.figure().start())) {
+    List<Told> told = new ArrayList<>(sentences.read(value.heading().text(), direction));
+    for (Told t : sentences.read(value.text().text(), direction)) {
+      boolean own = values.stream().anyMatch(f -> f.start() == t.figure().start());
+      boolean farTime = isTime(t) && values.stream().noneMatch(f -> Naming.sameSentence(value.text().text(), f, t.figure()));
+      if (!own && !farTime) {
         told.add(t);
       }
     }
     for (int i = entry.labels().size() - 1; i >= 0; i--) {
       told.addAll(sentences.read(entry.labels().get(i).text(), direction));
     }
-    told.addAll(sentences.read(own.conditions().text(), direction));
+    told.addAll(sentences.read(value.conditions().text(), direction));
     told.addAll(sentences.read(entry.conditions().text(), direction));
     boolean warm = told.stream().anyMatch(t -> t.figure().unit().dimension() == Dimension.TEMPERATURE);
     for (Told t : sentences.read(entry.context().text(), Direction.UNKNOWN)) {

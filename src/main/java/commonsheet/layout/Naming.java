@@ -78,6 +78,7 @@ final class Naming {
     if (named.isEmpty() && !entry.section().isBlank() && !isSentence(entry.section())) {
       // Under the heading "Temperature", "Charge" is a temperature.
       named = namedBy(piece, figures, merge(vocabulary.conceptsOf(entry.section()), outer));
+      named.values().removeIf(list -> list.stream().anyMatch(f -> f.unit() == null));
     }
     if (named.isEmpty() && Tokens.of(remark.text()).size() <= SHORT_REMARK_WORDS) {
       named = namedBy(piece, figures, merge(outer, vocabulary.conceptsOf(remark.text())));
@@ -149,6 +150,13 @@ final class Naming {
       }
     }
     return 0;
+  }
+
+  /** Whether no sentence ends between two figures of a text. */
+  static boolean sameSentence(String text, Figure a, Figure b) {
+    int first = Math.min(a.start(), b.start());
+    int second = Math.max(a.start(), b.start());
+    return lastStop(text, second) <= first;
   }
 
   /** Words in brackets and after an "@" are conditions. */

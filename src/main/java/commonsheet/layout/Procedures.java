@@ -106,6 +106,16 @@ final class Procedures {
     one.forEach(c -> found.add(c.asMention()));
   }
 
+  /** "Discharge: CC 0.5C, 2.5 V": the label says which way the current goes. */
+  private Direction byLabel(Entry entry) {
+    boolean charge = names(entry, "charge");
+    boolean discharge = names(entry, "discharge");
+    if (charge == discharge || names(entry, "storage") || names(entry, "capacity")) {
+      return Direction.UNKNOWN;
+    }
+    return charge ? Direction.CHARGE : Direction.DISCHARGE;
+  }
+
   /** End voltages, end currents, and currents that a sentence calls standard or maximum. */
   List<Candidate> mentions(Entry entry) {
     List<Candidate> found = new ArrayList<>();
@@ -115,7 +125,7 @@ final class Procedures {
     texts.add(entry.conditions());
     texts.add(entry.context());
     for (Passage text : texts) {
-      List<Told> told = sentences.read(text.text(), Direction.UNKNOWN);
+      List<Told> told = sentences.read(text.text(), byLabel(entry));
       for (Told t : told) {
         switch (t.part()) {
           case CUTOFF_VOLTAGE -> addMention(found, entry, text, "dischargeCutoffVoltage", null, t, told);

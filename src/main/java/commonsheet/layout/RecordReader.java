@@ -98,7 +98,9 @@ public final class RecordReader {
     Naming naming = new Naming(vocabulary, terms, quantities);
     for (Entry entry : entries(sheet, vocabulary, parser, naming, footnotes)) {
       Entry noted = withFootnotes(entry, footnotes);
-      candidates.addAll(reader.read(noted, outcomes));
+      if (!noted.layoutRule().equals("footnote")) {
+        candidates.addAll(reader.read(noted, outcomes));
+      }
       candidates.addAll(reader.mentions(noted));
     }
     return AfterAbove.inherit(candidates);
@@ -135,7 +137,7 @@ public final class RecordReader {
       for (Table table : page.tables()) {
         Optional<Clauses.Heading> above = headingAbove(table, found.headings());
         String heading = above.map(Clauses.Heading::text).orElse(section);
-        Passage context = above.map(Clauses.Heading::paragraph).orElse(Passage.EMPTY);
+        Passage context = above.map(h -> paragraphs(h, found.headings())).orElse(Passage.EMPTY);
         Tables.Result result = tables.entries(page.number(), table, heading, context, first ? carry : null);
         first = false;
         entries.addAll(result.entries());
@@ -151,6 +153,17 @@ public final class RecordReader {
     return headings.stream()
         .filter(h -> h.y() <= table.box().y() + 2 && h.x() < table.box().right())
         .max(Comparator.comparingDouble(Clauses.Heading::y));
+  }
+
+  /** All that stands under a heading, down to the place of the last paragraph above the table. */
+  private static Passage paragraphs(Clauses.Heading last, List<Clauses.Heading> headings) {
+    Passage all = Passage.EMPTY;
+    for (Clauses.Heading heading : headings) {
+      if (heading.y() <= last.y() && heading.text().equals(last.text())) {
+        all = all.then(heading.paragraph());
+      }
+    }
+    return all;
   }
 
   private List<CellRecord> records(

@@ -70,7 +70,7 @@ final class Sentences {
   boolean introducedBy(String text, Figure figure, String concept) {
     List<Figure> figures = parser.find(text);
     int index = figures.indexOf(figure);
-    return index >= 0 && new View(text, vocabulary.hits(text), figures, index).sinceLastFigure(concept);
+    return index >= 0 && new View(text, vocabulary.hits(text), figures, index).joinedTo(concept);
   }
 
   private Told.Part part(String text, List<Hit> hits, List<Figure> figures, int index, Direction byDefault) {
@@ -224,6 +224,23 @@ final class Sentences {
       int from = index == 0 ? 0 : figures.get(index - 1).end();
       int start = Math.max(from, sentenceStart());
       return hits.stream().anyMatch(h -> h.start() >= start && h.end() <= figure().start() && h.means(concept));
+    }
+
+    /** Whether a concept stands before this figure with nothing but words of the current between them. */
+    boolean joinedTo(String concept) {
+      int from = Math.max(index == 0 ? 0 : figures.get(index - 1).end(), sentenceStart());
+      for (int i = hits.size() - 1; i >= 0; i--) {
+        Hit hit = hits.get(i);
+        if (hit.end() <= figure().start() && hit.start() >= from) {
+          if (hit.means(concept)) {
+            return true;
+          }
+          if (LINKS.stream().noneMatch(hit::means) && !hit.means("discharge")) {
+            return false;
+          }
+        }
+      }
+      return false;
     }
 
     boolean inSentence(String concept) {
