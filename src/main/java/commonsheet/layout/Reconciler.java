@@ -227,6 +227,7 @@ final class Reconciler {
         (quantity, list) -> {
           List<Candidate> distinct = byValue(list);
           boolean direct = said.stream().anyMatch(s -> s.quantity().equals(quantity));
+          distinct.stream().filter(c -> contradictsDrawing(c, said)).forEach(taken::add);
           if (!direct && distinct.size() == 1) {
             taken.add(distinct.get(0));
           } else if (!direct && !quantity.endsWith("Current")) {
@@ -234,6 +235,23 @@ final class Reconciler {
           }
         });
     return taken;
+  }
+
+  /** A diameter lettered on the drawing that no table agrees with stands beside the table's. */
+  private static boolean contradictsDrawing(Candidate c, List<Candidate> said) {
+    List<Candidate> direct = said.stream().filter(s -> s.quantity().equals(c.quantity())).toList();
+    return c.rule().equals("drawing/diameter")
+        && c.low() != null
+        && !direct.isEmpty()
+        && direct.stream().noneMatch(s -> overlap(s, c));
+  }
+
+  private static boolean overlap(Candidate a, Candidate b) {
+    double aLow = a.low() != null ? a.low() : a.value();
+    double aHigh = a.high() != null ? a.high() : a.value();
+    return a.statistic() == Statistic.MAXIMUM
+        ? b.low() <= aHigh
+        : aLow <= b.high() && b.low() <= aHigh;
   }
 
   /** Mentions of one value are one, whatever else their sentences say; those that share a condition keep it. */

@@ -406,7 +406,7 @@ final class Tables {
         if (cell.isEmpty()) {
           continue;
         }
-        Role role = roles[cell.column()];
+        Role role = lists[cell.column()] != null && cell.columns() == 1 ? Role.VALUE : roles[cell.column()];
         switch (role) {
           case NUMBER -> {}
           case LABEL, SYMBOL -> {
@@ -536,6 +536,7 @@ final class Tables {
       List<Passage> stated = lists[cell.column()];
       List<Figure> figures = parser.find(cell.text()).stream().filter(f -> f.unit() != null).toList();
       if (stated == null || stated.size() != figures.size()) {
+        lists[cell.column()] = null;
         return false;
       }
       Passage text = passage(cell);
