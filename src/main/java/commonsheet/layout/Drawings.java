@@ -27,6 +27,7 @@ import java.util.regex.Pattern;
 final class Drawings {
   private static final Pattern POUCH = Pattern.compile("(?<!\\d)(\\d{2})(\\d{2})(\\d{2})(?!\\d)");
   private static final Pattern DIAMETER = Pattern.compile("[\u00D8\u2300\u03C6\u03A6\u00F8\u2205]");
+  private static final Pattern LIMIT = Pattern.compile("(?i)max|\u2264|\u2266|<|m\u00E1x|\u6700\u5927");
   private static final String DOUBT = "read from a drawing; which dimension it is follows from the size in the model's name";
 
   /** How far a printed dimension may lie from the size in the name: swelling, wrapping, rounding. Common practice, no source. */
@@ -98,7 +99,7 @@ final class Drawings {
     }
     Figure figure = figures.get(0);
     boolean length = figure.unit() == null || figure.unit().dimension() == Dimension.LENGTH;
-    boolean limited = figure.bound() != Bound.NONE || figure.low() != null;
+    boolean limited = figure.low() != null || figure.bound() == Bound.AT_MOST && LIMIT.matcher(figure.text()).find();
     String rest = text.text().substring(0, figure.start()) + text.text().substring(figure.end());
     boolean alone = rest.chars().filter(Character::isLetter).count() <= 2;
     return length && limited && alone && figure.value() != null ? Optional.of(figure) : Optional.empty();

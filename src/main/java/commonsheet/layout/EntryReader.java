@@ -65,10 +65,12 @@ final class EntryReader {
         found.addAll(readValue(entry, value, outer));
       }
     }
-    if (outer.contains("cyclelife") && found.stream().noneMatch(c -> c.quantity().equals("cycleLife"))) {
-      // A share of the capacity in a row about cycle life is what the cycles leave.
-      found.clear();
-      found.addAll(cycleLife.read(entry));
+    if (outer.contains("cyclelife")) {
+      // Currents, voltages and shares of the capacity in a row about cycle life are those of its test.
+      found.removeIf(c -> !c.quantity().equals("cycleLife"));
+      if (found.isEmpty()) {
+        found.addAll(cycleLife.read(entry));
+      }
     }
     outcomes.add(
         found.isEmpty()

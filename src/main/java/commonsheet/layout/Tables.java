@@ -406,7 +406,7 @@ final class Tables {
         if (cell.isEmpty()) {
           continue;
         }
-        Role role = lists[cell.column()] != null && cell.columns() == 1 ? Role.VALUE : roles[cell.column()];
+        Role role = fitsList(cell) ? Role.VALUE : roles[cell.column()];
         switch (role) {
           case NUMBER -> {}
           case LABEL, SYMBOL -> {
@@ -529,6 +529,12 @@ final class Tables {
       long models = Arrays.stream(roles).filter(r -> r == Role.MODEL).count();
       long filled = valueCells.stream().filter(c -> !c.isEmpty()).count();
       return models > 1 && filled == 1 && (cell.columns() > 1 || !table.ruled());
+    }
+
+    private boolean fitsList(Cell cell) {
+      List<Passage> stated = lists[cell.column()];
+      return stated != null
+          && parser.find(cell.text()).stream().filter(f -> f.unit() != null).count() == stated.size();
     }
 
     /** "90 % 85 % 80 %" in one cell below "1 month 3 months 6 months" in one cell: a value under each heading. */
