@@ -18,8 +18,8 @@ final class ContentCheck {
   private ContentCheck() {}
 
   /**
-   * Checks the content of a page. The PDF library would stop at the first damaged byte and go on with what it has, so
-   * that half a page would pass for a whole one.
+   * Checks the content of a page. The PDF library would stop at the first damaged byte and go on
+   * with what it has, so that half a page would pass for a whole one.
    *
    * @throws PageLimitException if it unpacks to more bytes than allowed
    * @throws IOException if it is damaged
@@ -54,7 +54,10 @@ final class ContentCheck {
     return total;
   }
 
-  /** Whether zlib met impossible data or a wrong checksum; a wrong header alone does not hurt the content. */
+  /**
+   * Whether zlib met impossible data or a wrong checksum; a wrong header alone does not hurt the
+   * content.
+   */
   private static boolean isDamage(ZipException e) {
     String message = String.valueOf(e.getMessage());
     return message.startsWith("invalid") || message.equals("incorrect data check");

@@ -3,9 +3,14 @@ package commonsheet.sheet;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Makes rows of the lines of an unruled table: lines that continue a cell go with the row they continue. */
+/**
+ * Makes rows of the lines of an unruled table: lines that continue a cell go with the row they
+ * continue.
+ */
 final class RowBuilder {
-  /** White between lines of one cell, in em, in any case; rows stand further apart or have a label. */
+  /**
+   * White between lines of one cell, in em, in any case; rows stand further apart or have a label.
+   */
   private static final double TIGHT = 0.3;
 
   /** White between lines of one cell beyond the least of the block, and at most, in em. */
@@ -70,8 +75,9 @@ final class RowBuilder {
     if (gap < -OVERLAP * em) {
       return true;
     }
-    boolean ruled = rules.stream().anyMatch(r -> r.at() > row.bottom() - em / 2
-        && r.at() < line.top() + em / 2);
+    boolean ruled =
+        rules.stream()
+            .anyMatch(r -> r.at() > row.bottom() - em / 2 && r.at() < line.top() + em / 2);
     if (ruled) {
       return false;
     }
