@@ -44,13 +44,37 @@ final class RowBuilder {
     List<RowDraft> rows = new ArrayList<>();
     for (RowDraft line : drafts) {
       RowDraft last = rows.isEmpty() ? null : rows.get(rows.size() - 1);
-      if (last != null && continues(last, line)) {
+      if (last != null && isBesideSharedLabel(last, line)) {
+        line.shareLabelAbove();
+        rows.add(line);
+      } else if (last != null && continues(last, line)) {
         last.join(line);
       } else {
         rows.add(line);
       }
     }
     return rows;
+  }
+
+  /**
+   * Whether a label stands half-way between the row and the line, for both. A number there counts a
+   * row of cells with two lines instead.
+   */
+  private static boolean isBesideSharedLabel(RowDraft row, RowDraft line) {
+    int shared = 0;
+    for (int column = 1; column <= row.lastColumn(); column++) {
+      boolean both = row.has(column) && line.has(column);
+      if (row.has(column) != line.has(column)
+          || (both && row.bottom(column) > line.top() + OVERLAP * line.size())) {
+        return false;
+      }
+      shared += both ? 1 : 0;
+    }
+    return shared >= 2
+        && row.has(0)
+        && !line.has(0)
+        && row.bottom(0) > line.top() + OVERLAP * line.size()
+        && row.words(0).stream().anyMatch(w -> Character.isLetter(w.text().codePointAt(0)));
   }
 
   /** The least white between lines of one column, in em. */
