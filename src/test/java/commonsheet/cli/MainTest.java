@@ -17,7 +17,7 @@ class MainTest {
 
   @Test
   void aCommandThatIsNoneIsAnsweredWithThoseThereAre() {
-    Run run = Run.of("compute", "sheet.pdf");
+    Run run = Run.of("zzz", "sheet.pdf");
     assertEquals(ExitStatus.USAGE, run.status());
     assertTrue(run.err().contains("The commands are read, "), run.err());
     assertEquals("", run.out());
