@@ -1,0 +1,223 @@
+package commonsheet.layout;
+
+import commonsheet.quantity.Figure;
+import commonsheet.quantity.FigureParser;
+import commonsheet.record.Method;
+import commonsheet.sheet.Line;
+import commonsheet.sheet.Page;
+import commonsheet.sheet.Word;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Turns the lines of a page that stand in no table into entries: numbered clauses, labels with a value after a colon or
+ * a gap, and headings with the paragraph below them.
+ */
+final class Clauses {
+  private static final Pattern MARKER =
+      Pattern.compile(
+          "^\\s*(\\d{1,2}([.\uFF0E]\\d{1,2}){0,3}[.\uFF0E)\u3001]?-?(?=\\s|\\p{IsHan}|\\p{Lu}[\\p{L}])|[(\uFF08]\\d{1,2}[)\uFF09]"
+              + "|[\u2460-\u2473]|[a-z]\\)|[\u2022\u25CF\u25C6\u25A0\u25AA\u25C7\u25CB\u2023-])\\s*");
+
+  /** A label longer than this is a sentence. Common practice, no source. */
+  private static final int LONGEST_LABEL = 64;
+
+  /** A gap between words wider than this many times the font size parts a label from its value. */
+  private static final double WIDE_GAP = 1.6;
+
+  private static final int LONGEST_BODY_LINES = 14;
+
+  private final Vocabulary vocabulary;
+  private final FigureParser parser;
+
+  Clauses(Vocabulary vocabulary, FigureParser parser) {
+    this.vocabulary = vocabulary;
+    this.parser = parser;
+  }
+
+  /** The entries of a page's lines, given the heading the page before ended under. */
+  Found entries(Page page, String headingBefore) {
+    Reading reading = new Reading(page.number(), headingBefore);
+    for (Line line : page.lines()) {
+      reading.take(line);
+    }
+    reading.endClause();
+    return new Found(reading.entries, reading.section, reading.headings);
+  }
+
+  /** A heading and where it stands, so that tables below it can be told what they are about. */
+  record Heading(double y, double x, String text, Passage paragraph) {}
+
+  /** What a page's lines gave. */
+  record Found(List<Entry> entries, String lastSection, List<Heading> headings) {}
+
+  /** The reading of one page's lines; holds the clause under way. */
+  private final class Reading {
+    private final int page;
+    private final List<Entry> entries = new ArrayList<>();
+    private final List<Heading> headings = new ArrayList<>();
+    private String section;
+    private Passage label = Passage.EMPTY;
+    private Passage body = Passage.EMPTY;
+    private boolean labelHasValue;
+    private int bodyLines;
+    private double lastBottom;
+    private double headingY;
+    private double headingX;
+
+    Reading(int page, String section) {
+      this.page = page;
+      this.section = section;
+    }
+
+    void take(Line line) {
+      Passage passage = Passage.of(page, List.of(line));
+      Matcher marker = MARKER.matcher(passage.text());
+      boolean numbered = marker.find();
+      Passage rest = numbered ? passage.part(marker.end(), passage.text().length()) : passage;
+      int split = split(rest, line);
+      boolean gap = line.box().y() - lastBottom > 1.2 * line.box().height();
+      lastBottom = line.box().bottom();
+      if (split > 0) {
+        endClause();
+        label = rest.part(0, split);
+        body = afterSeparator(rest, split);
+        labelHasValue = true;
+        bodyLines = 1;
+        headingY = line.box().y();
+        headingX = line.box().x();
+      } else if (isHeading(rest, line, numbered)) {
+        endClause();
+        label = rest;
+        body = Passage.EMPTY;
+        labelHasValue = false;
+        section = rest.shown();
+        headingY = line.box().y();
+        headingX = line.box().x();
+        bodyLines = 0;
+      } else if (numbered || gap && labelHasValue || bodyLines >= LONGEST_BODY_LINES) {
+        endClause();
+        label = Passage.EMPTY;
+        body = rest;
+        labelHasValue = false;
+        bodyLines = 1;
+        headingY = line.box().y();
+        headingX = line.box().x();
+      } else {
+        body = body.then(rest);
+        bodyLines++;
+      }
+    }
+
+    void endClause() {
+      if (!body.isBlank() && (labelHasValue || !label.isBlank() || !section.isBlank())) {
+        List<Passage> labels = new ArrayList<>();
+        if (!label.isBlank()) {
+          labels.add(label);
+        }
+        Entry.Value value = new Entry.Value(Role.VALUE, Passage.EMPTY, body, "", Passage.EMPTY);
+        entries.add(
+            new Entry(
+                page,
+                labels,
+                List.of(value),
+                Passage.EMPTY,
+                Passage.EMPTY,
+                section,
+                Method.TEXT_LINE,
+                labelHasValue ? "clause" : "paragraph"));
+      }
+      if (!label.isBlank() || !body.isBlank()) {
+        headings.add(new Heading(headingY, headingX, section, body));
+      }
+      label = Passage.EMPTY;
+      body = Passage.EMPTY;
+      labelHasValue = false;
+    }
+
+    private Passage afterSeparator(Passage rest, int split) {
+      int from = split;
+      String text = rest.text();
+      while (from < text.length() && (text.charAt(from) == ':' || text.charAt(from) == '\uFF1A' || text.charAt(from) == '=' || Character.isWhitespace(text.charAt(from)))) {
+        from++;
+      }
+      return rest.part(from, text.length());
+    }
+  }
+
+  /** Where the label of a line ends; 0 where it has none. */
+  private int split(Passage rest, Line line) {
+    String text = rest.text();
+    int colon = firstColon(text);
+    if (colon > 0 && colon <= LONGEST_LABEL && known(text.substring(0, colon)) && colon + 1 < text.trim().length()) {
+      return colon;
+    }
+    int gap = wideGap(rest, line);
+    if (gap > 0 && gap <= LONGEST_LABEL && known(text.substring(0, gap))) {
+      return gap;
+    }
+    return beforeFigure(text);
+  }
+
+  private static int firstColon(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (c == ':' || c == '\uFF1A' || c == '=') {
+        return i;
+      }
+    }
+    return -1;
+  }
+
+  private boolean known(String label) {
+    return vocabulary.coverage(label, vocabulary.hits(label)) >= 0.5;
+  }
+
+  private int wideGap(Passage rest, Line line) {
+    List<Word> words = line.words();
+    int shift = line.text().length() - rest.text().length();
+    int end = 0;
+    for (int i = 0; i + 1 < words.size(); i++) {
+      end += words.get(i).text().length();
+      Word word = words.get(i);
+      double gap = words.get(i + 1).box().x() - word.box().right();
+      if (gap > WIDE_GAP * Math.max(4, word.size()) && end - shift > 2) {
+        return end - shift;
+      }
+      end++;
+    }
+    return 0;
+  }
+
+  /** "Nominal voltage 3.7 V": nothing but known words, then a figure with a unit. */
+  private int beforeFigure(String text) {
+    for (Figure figure : parser.find(text)) {
+      if (figure.unit() != null) {
+        String before = text.substring(0, figure.start());
+        List<Hit> hits = vocabulary.hits(before);
+        boolean label =
+            before.trim().length() > 2
+                && before.length() <= LONGEST_LABEL
+                && !hits.isEmpty()
+                && vocabulary.coverage(before, hits) >= 0.8;
+        return label ? figure.start() : 0;
+      }
+    }
+    return 0;
+  }
+
+  private boolean isHeading(Passage rest, Line line, boolean numbered) {
+    String text = rest.text().trim();
+    if (text.isEmpty() || text.length() > LONGEST_LABEL || text.endsWith(".") && !numbered || text.endsWith(",")) {
+      return false;
+    }
+    boolean figures = parser.find(text).stream().anyMatch(f -> f.unit() != null);
+    boolean bold = line.words().stream().allMatch(Word::bold);
+    if (figures && !bold) {
+      return false;
+    }
+    return numbered && Tokens.of(text).size() <= 14 || bold || known(text) && Tokens.of(text).size() <= 8;
+  }
+}

@@ -1,0 +1,305 @@
+package commonsheet.layout;
+
+import commonsheet.record.Cell;
+import commonsheet.record.Evidence;
+import commonsheet.record.Method;
+import commonsheet.record.WordSource;
+import commonsheet.sheet.Box;
+import commonsheet.sheet.Line;
+import commonsheet.sheet.Page;
+import commonsheet.sheet.Sheet;
+import commonsheet.sheet.Table;
+import commonsheet.sheet.Word;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Finds out which cell a sheet is about, and which document it is: names, codes and words in fixed roles. */
+final class Identity {
+  /** A cell's name as makers write it: letters and digits, at least four of them digits or a known size. */
+  private static final Pattern CODE =
+      Pattern.compile("(?<![\\p{L}\\d])(?=[\\p{Alnum}\\-/.]*\\d{3})(?=[\\p{Alnum}\\-/.]*[A-Za-z])[A-Za-z\\d][A-Za-z\\d\\-/.+]{3,24}(?![\\p{Alpha}\\d])");
+
+  private static final Pattern STANDARD_CODE =
+      Pattern.compile("(?i)(IEC|UL|UN|ISO|JIS|GB|DIN|EN|AWG|QC|ROHS|REACH|CE|JST|SMD|SOT|EAR|BS|MIL|ASTM|IATA).*\\d.*");
+
+  private static final Pattern QUANTITY_CODE = Pattern.compile("(?i)[\\d.]+(mah|ah|wh|v|ma|mm|a|g|c|kg|w|hz|khz|min|h)\\b.*");
+
+  private static final Pattern DESIGNATION = Pattern.compile("\\bI[CNMVTF]?[RP]\\d{1,3}/\\d{1,3}(/\\d{1,3})?\\b");
+
+  private static final Pattern COMPANY =
+      Pattern.compile(
+          "(?<![\\p{L}])([\\p{Lu}\\d][\\p{L}\\d&.\\-]*(?:[ \\t][\\p{L}\\d&.()\\-]+){0,6}?[ \\t,]+"
+              + "(?:(?:Co\\.?|Company)\\s*,?\\s*(?:Ltd|Limited)\\b\\.?|Ltd\\b\\.?|Inc\\b\\.?|Corp(?:oration)?\\b\\.?|GmbH(?: & Co\\. ?KG)?|AG\\b|S\\.?A\\.?(?:S\\b|\\b)|S\\.?L\\.?\\b|LLC\\b|B\\.?V\\.?\\b|Oy\\b|AB\\b|K\\.K\\.|Limited\\b))",
+          Pattern.CASE_INSENSITIVE);
+
+  private final Vocabulary vocabulary;
+  private final IdentityWords words;
+
+  Identity(Vocabulary vocabulary, IdentityWords words) {
+    this.vocabulary = vocabulary;
+    this.words = words;
+  }
+
+  /** Text and the place it stands. */
+  record Found(String text, int page, Box box, Method method) {}
+
+  Cell cell(Sheet sheet) {
+    Map<String, Evidence> evidence = new HashMap<>();
+    Optional<Found> model = labelled(sheet, "model").filter(f -> hasCode(f.text())).map(Identity::codeOnly);
+    if (model.isEmpty()) {
+      model = codeInTitle(sheet);
+    }
+    Optional<Found> maker = labelled(sheet, "maker").filter(f -> f.text().length() < 80);
+    if (maker.isEmpty()) {
+      maker = company(sheet);
+    }
+    Optional<Found> chemistry = phrase(sheet, words.chemistries());
+    Optional<Found> form = phrase(sheet, List.copyOf(words.forms().keySet()));
+    Optional<Found> size = model.flatMap(this::size);
+    Optional<Found> designation = matching(sheet, DESIGNATION);
+    put(evidence, "model", model);
+    put(evidence, "maker", maker);
+    put(evidence, "chemistry", chemistry);
+    put(evidence, "form", form);
+    put(evidence, "sizeCode", size);
+    put(evidence, "designation", designation);
+    return new Cell(
+        text(maker),
+        text(model),
+        text(designation),
+        text(chemistry),
+        form.map(f -> words.forms().get(f.text().toLowerCase(Locale.ROOT))).orElse(null),
+        text(size),
+        evidence);
+  }
+
+  private static String text(Optional<Found> found) {
+    return found.map(Found::text).orElse(null);
+  }
+
+  private static void put(Map<String, Evidence> evidence, String member, Optional<Found> found) {
+    found.ifPresent(
+        f ->
+            evidence.put(
+                member,
+                new Evidence(
+                    f.page(),
+                    f.box() == null ? null : List.of(r(f.box().x()), r(f.box().y()), r(f.box().width()), r(f.box().height())),
+                    f.text(),
+                    f.method(),
+                    "identity/" + member,
+                    WordSource.TEXT,
+                    null,
+                    null,
+                    null)));
+  }
+
+  private static double r(double points) {
+    return Math.round(points * 10) / 10.0;
+  }
+
+  /** What stands beside a label such as "Model" or "Manufacturer", in a line or a table row; the first on the sheet. */
+  Optional<Found> labelled(Sheet sheet, String member) {
+    for (Page page : sheet.pages()) {
+      List<Line> lines = new ArrayList<>(page.lines());
+      for (Line line : lines) {
+        Optional<Found> found = inLine(page.number(), line, member);
+        if (found.isPresent()) {
+          return found;
+        }
+      }
+      for (Table table : page.tables()) {
+        Optional<Found> found = inTable(page.number(), table, member);
+        if (found.isPresent()) {
+          return found;
+        }
+      }
+      if (page.number() == 1 && !page.running().isEmpty()) {
+        Optional<Found> found = inRunning(page, member);
+        if (found.isPresent()) {
+          return found;
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  private Optional<Found> inRunning(Page page, String member) {
+    for (Word word : page.running()) {
+      Optional<Found> found = inLine(page.number(), new Line(List.of(word)), member);
+      if (found.isPresent()) {
+        return found;
+      }
+    }
+    return Optional.empty();
+  }
+
+  private Optional<Found> inLine(int page, Line line, String member) {
+    Passage passage = Passage.of(page, List.of(line));
+    String text = passage.text();
+    int colon = text.indexOf(':') >= 0 ? text.indexOf(':') : text.indexOf('\uFF1A');
+    if (colon <= 0 || colon > 40 || !names(text.substring(0, colon), member)) {
+      return Optional.empty();
+    }
+    String value = text.substring(colon + 1).trim();
+    return value.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new Found(value, page, passage.box(colon + 1, text.length()), Method.TEXT_LINE));
+  }
+
+  private Optional<Found> inTable(int page, Table table, String member) {
+    for (var cell : table.cells()) {
+      if (!cell.isEmpty() && names(cell.text(), member)) {
+        Optional<commonsheet.sheet.Cell> beside = table.at(cell.row(), cell.column() + cell.columns());
+        if (beside.isPresent() && !beside.get().isEmpty()) {
+          return Optional.of(new Found(beside.get().text().replace('\n', ' ').trim(), page, beside.get().box(), Method.TABLE_CELL));
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  private boolean names(String label, String member) {
+    List<Hit> hits = vocabulary.identityHits(label);
+    return hits.stream().anyMatch(h -> h.means(member)) && vocabulary.coverage(label, hits) >= 0.7;
+  }
+
+  private static boolean hasCode(String text) {
+    return Pattern.compile("\\d").matcher(text).find() && text.length() < 60;
+  }
+
+  /** "LP402535 (bare cell)" names LP402535. */
+  private static Found codeOnly(Found found) {
+    Matcher code = Pattern.compile("[\\p{L}\\d][\\p{L}\\d\\-/.+_]*\\d[\\p{L}\\d\\-/.+_]*").matcher(found.text());
+    return code.find() ? new Found(code.group(), found.page(), found.box(), found.method()) : found;
+  }
+
+  /** The code that stands largest or most often on the first page and in running headers. */
+  private Optional<Found> codeInTitle(Sheet sheet) {
+    Map<String, Double> weight = new HashMap<>();
+    Map<String, Found> place = new HashMap<>();
+    for (Page page : sheet.pages()) {
+      for (Word word : page.words()) {
+        Matcher code = CODE.matcher(word.text());
+        if (code.find() && isName(code.group())) {
+          String name = code.group().replaceAll("[.,:;\\-/]+$", "");
+          double w = page.number() == 1 ? word.size() + (word.box().y() < page.height() / 3 ? 12 : 4) : 2;
+          weight.merge(name, w, Double::sum);
+          place.putIfAbsent(name, new Found(name, page.number(), word.box(), Method.TEXT_LINE));
+        }
+      }
+    }
+    return weight.entrySet().stream()
+        .max(Comparator.comparingDouble(Map.Entry<String, Double>::getValue).thenComparing(Map.Entry::getKey))
+        .map(e -> place.get(e.getKey()));
+  }
+
+  private static boolean isName(String code) {
+    return !STANDARD_CODE.matcher(code).matches()
+        && !QUANTITY_CODE.matcher(code).matches()
+        && !code.matches("\\d{4}-\\d{2}.*")
+        && !code.contains("..")
+        && !code.toLowerCase(Locale.ROOT).contains("www");
+  }
+
+  private Optional<Found> size(Found model) {
+    for (String size : words.sizes()) {
+      int at = model.text().indexOf(size);
+      boolean alone =
+          at >= 0
+              && (at == 0 || !Character.isDigit(model.text().charAt(at - 1)))
+              && (at + size.length() == model.text().length() || !Character.isDigit(model.text().charAt(at + size.length())));
+      if (alone) {
+        return Optional.of(new Found(size, model.page(), model.box(), model.method()));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private Optional<Found> company(Sheet sheet) {
+    for (Page page : sheet.pages().subList(0, Math.min(2, sheet.pages().size()))) {
+      List<Line> lines = new ArrayList<>(allLines(page));
+      for (Line line : lines) {
+        Matcher company = COMPANY.matcher(line.text());
+        if (company.find()) {
+          String name = company.group(1).trim().replaceFirst("(?i)^.*\\b(?:manufactured by|made by|by|of|to)\\s+", "");
+          return Optional.of(new Found(name, page.number(), line.box(), Method.TEXT_LINE));
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static List<Line> allLines(Page page) {
+    List<Line> lines = new ArrayList<>();
+    List<Word> words = new ArrayList<>();
+    Word last = null;
+    for (Word word : page.words()) {
+      if (last != null && (word.box().sharedHeight(last.box()) < 0.5 || word.box().x() < last.box().x())) {
+        lines.add(new Line(words));
+        words = new ArrayList<>();
+      }
+      words.add(word);
+      last = word;
+    }
+    if (!words.isEmpty()) {
+      lines.add(new Line(words));
+    }
+    return lines;
+  }
+
+  /** The first of these phrases on the sheet, as printed; of several at one place the longest. */
+  private Optional<Found> phrase(Sheet sheet, List<String> phrases) {
+    PhraseTree tree = new PhraseTree();
+    phrases.forEach(p -> tree.add(p, List.of(p)));
+    for (Page page : sheet.pages()) {
+      for (Line line : allLines(page)) {
+        List<Hit> hits = tree.find(line.text());
+        if (!hits.isEmpty()) {
+          Hit hit = hits.get(0);
+          Passage passage = Passage.of(page.number(), List.of(line));
+          return Optional.of(
+              new Found(
+                  line.text().substring(hit.start(), hit.end()), page.number(), passage.box(hit.start(), hit.end()), Method.TEXT_LINE));
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static Optional<Found> matching(Sheet sheet, Pattern pattern) {
+    for (Page page : sheet.pages()) {
+      for (Word word : page.words()) {
+        Matcher m = pattern.matcher(word.text());
+        if (m.find()) {
+          return Optional.of(new Found(m.group(), page.number(), word.box(), Method.TEXT_LINE));
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Whether the sheet names a chemistry that is not lithium-ion and never one that is. */
+  Optional<String> otherChemistry(Sheet sheet) {
+    if (phrase(sheet, words.chemistries()).isPresent()) {
+      return Optional.empty();
+    }
+    return phrase(sheet, words.otherChemistries()).map(Found::text);
+  }
+
+  /** The words of fixed roles, from the resource of that name. */
+  record IdentityWords(
+      List<String> chemistries, List<String> otherChemistries, Map<String, String> forms, List<String> sizes) {}
+
+  static Set<String> members() {
+    return Set.of("maker", "model", "designation", "chemistry", "form", "sizeCode");
+  }
+}

@@ -1,0 +1,297 @@
+package commonsheet.layout;
+
+import commonsheet.quantity.QuantityCatalogue;
+import commonsheet.quantity.QuantityKind;
+import commonsheet.record.Conditions;
+import commonsheet.record.Evidence;
+import commonsheet.record.Standing;
+import commonsheet.record.Statement;
+import commonsheet.record.Statistic;
+import commonsheet.record.WordSource;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * Decides what stands in the record. The only place that gives a value its standing: the same value from two places
+ * becomes one statement, a contradiction, an implausible value or a reader's doubt makes it unsure.
+ */
+final class Reconciler {
+  /** Two values nearer than this share are the same. */
+  private static final double SAME = 0.005;
+
+  /** A current in amperes and its multiple of C, both printed, agree within this share; makers round. */
+  private static final double RATE_AGREES = 0.06;
+
+  /** Recognised words below this confidence make a value unsure. */
+  private static final double CONFIDENT = 0.9;
+
+  private static final List<Statistic> REFERENCE_ORDER =
+      List.of(Statistic.NOMINAL, Statistic.RATED, Statistic.TYPICAL, Statistic.STANDARD);
+
+  private final QuantityCatalogue quantities;
+
+  Reconciler(QuantityCatalogue quantities) {
+    this.quantities = quantities;
+  }
+
+  List<Statement> decide(List<Candidate> candidates) {
+    Optional<Candidate> reference = reference(candidates);
+    List<Candidate> resolved = new ArrayList<>();
+    for (Candidate c : candidates) {
+      resolve(c, reference, candidates).map(this::plausible).ifPresent(resolved::add);
+    }
+    List<Candidate> said = merge(resolved.stream().filter(c -> !c.mentioned()).toList());
+    said.addAll(worthMentioning(resolved.stream().filter(Candidate::mentioned).toList(), said));
+    said = contradictions(said);
+    said.sort(Comparator.comparingInt(Candidate::page).thenComparingDouble(c -> c.box() == null ? 0 : c.box().y()));
+    List<Statement> statements = new ArrayList<>();
+    for (Candidate c : said) {
+      statements.add(statement("s" + (statements.size() + 1), c, reference));
+    }
+    return statements;
+  }
+
+  // ---- currents given as multiples of C ----
+
+  /** The capacity that C stands for: the nominal or rated one, else the typical, else whichever is given. */
+  private static Optional<Candidate> reference(List<Candidate> candidates) {
+    List<Candidate> capacities =
+        candidates.stream().filter(c -> c.quantity().equals("capacity") && c.value() != null && !c.mentioned()).toList();
+    for (Statistic statistic : REFERENCE_ORDER) {
+      Optional<Candidate> found = capacities.stream().filter(c -> c.statistic() == statistic).findFirst();
+      if (found.isPresent()) {
+        return found;
+      }
+    }
+    Optional<Candidate> plain = capacities.stream().filter(c -> c.statistic() == null).findFirst();
+    return plain.isPresent() ? plain : capacities.stream().findFirst();
+  }
+
+  private static Optional<Candidate> resolve(Candidate c, Optional<Candidate> reference, List<Candidate> all) {
+    if (c.rate() != null) {
+      return reference.map(r -> c.withAmperes(c.rate() * r.value(), null, null));
+    }
+    if (!c.quantity().endsWith("Current") || c.value() == null) {
+      return Optional.of(c);
+    }
+    String name = c.quantity().toLowerCase(Locale.ROOT).contains("discharge") ? Conditions.DISCHARGE_RATE : Conditions.CHARGE_RATE;
+    Double rate = c.conditions().get(name);
+    if (rate == null || agreesWithAny(c.value(), rate, all)) {
+      return Optional.of(c);
+    }
+    if (c.quantity().equals("chargeCutoffCurrent")) {
+      return Optional.of(c); // the rate is that of the charge, not of its end
+    }
+    return Optional.of(
+        c.doubted(
+            String.format(
+                Locale.ROOT, "%s A and %s C do not go together with any capacity on the sheet", shown(c.value()), shown(rate))));
+  }
+
+  private static boolean agreesWithAny(double amperes, double rate, List<Candidate> all) {
+    List<Candidate> capacities = all.stream().filter(c -> c.quantity().equals("capacity") && c.value() != null).toList();
+    return capacities.isEmpty()
+        || capacities.stream().anyMatch(c -> Math.abs(rate * c.value() - amperes) <= RATE_AGREES * amperes);
+  }
+
+  private Candidate plausible(Candidate c) {
+    QuantityKind kind = quantities.get(c.quantity());
+    for (Double number : new Double[] {c.value(), c.low(), c.high()}) {
+      if (number != null && (number < kind.plausibleLow() || number > kind.plausibleHigh())) {
+        return c.doubted(
+            shown(number) + " " + kind.unit() + " is outside what a lithium-ion cell can have (" + kind.plausibleSource() + ")");
+      }
+    }
+    return c;
+  }
+
+  // ---- the same thing said twice ----
+
+  private static List<Candidate> merge(List<Candidate> candidates) {
+    List<Candidate> kept = new ArrayList<>();
+    for (Candidate c : candidates) {
+      int same = -1;
+      for (int i = 0; i < kept.size() && same < 0; i++) {
+        if (sameStatement(kept.get(i), c)) {
+          same = i;
+        }
+      }
+      if (same < 0) {
+        kept.add(c);
+      } else {
+        kept.set(same, better(kept.get(same), c));
+      }
+    }
+    return new ArrayList<>(kept);
+  }
+
+  private static boolean sameStatement(Candidate a, Candidate b) {
+    return a.quantity().equals(b.quantity())
+        && sameNumbers(a, b)
+        && sameStatistic(a, b)
+        && a.conditions().agreeWith(b.conditions())
+        && !testedApart(a, b);
+  }
+
+  /** A bare cycle life on one page and one with its whole test on another are two statements. */
+  private static boolean testedApart(Candidate a, Candidate b) {
+    return a.quantity().equals("cycleLife")
+        && a.page() != b.page()
+        && Math.abs(a.conditions().values().size() - b.conditions().values().size()) >= 2;
+  }
+
+  private static boolean sameStatistic(Candidate a, Candidate b) {
+    if (a.statistic() == b.statistic()) {
+      return true;
+    }
+    boolean oneUnsaid = a.statistic() == null || b.statistic() == null;
+    boolean bothDirect = !isProcedure(a) && !isProcedure(b);
+    return oneUnsaid && !(a.quantity().equals("chargeVoltage") && bothDirect);
+  }
+
+  private static boolean isProcedure(Candidate c) {
+    return c.mentioned() || c.rule().startsWith("procedure") || c.rule().startsWith("paragraph");
+  }
+
+  private static boolean sameNumbers(Candidate a, Candidate b) {
+    return same(a.value(), b.value()) && compatible(a.low(), b.low()) && compatible(a.high(), b.high());
+  }
+
+  private static boolean same(Double a, Double b) {
+    if (a == null || b == null) {
+      return Objects.equals(a, b);
+    }
+    return Math.abs(a - b) <= SAME * Math.max(Math.abs(a), Math.abs(b)) + 1e-12;
+  }
+
+  private static boolean compatible(Double a, Double b) {
+    return a == null || b == null || same(a, b);
+  }
+
+  /** The one that says more keeps its place; it takes the conditions the other adds, and loses no certainty. */
+  private static Candidate better(Candidate a, Candidate b) {
+    Candidate first = weight(b) > weight(a) ? b : a;
+    Candidate second = first == a ? b : a;
+    Candidate merged = first.with(first.conditions().withMissingFrom(onlyRatesOf(first, second)));
+    if (first.statistic() == null && second.statistic() != null) {
+      merged = second.with(second.conditions().withMissingFrom(first.conditions()));
+    }
+    return merged;
+  }
+
+  /** Conditions from a second place are taken over only where the first place states none at all. */
+  private static Conditions onlyRatesOf(Candidate first, Candidate second) {
+    return first.conditions().isEmpty() ? second.conditions() : Conditions.NONE;
+  }
+
+  private static int weight(Candidate c) {
+    int weight = c.doubts().isEmpty() ? 4 : 0;
+    weight += c.low() != null ? 2 : 0;
+    weight += c.rule().startsWith("table") || c.rule().startsWith("columns") ? 1 : 0;
+    return weight;
+  }
+
+  // ---- in passing ----
+
+  /** What sentences mention counts where no line of the sheet is about it, and where it contradicts one that is. */
+  private List<Candidate> worthMentioning(List<Candidate> mentions, List<Candidate> said) {
+    Map<String, List<Candidate>> byQuantity = new LinkedHashMap<>();
+    for (Candidate c : mentions) {
+      byQuantity.computeIfAbsent(c.quantity(), q -> new ArrayList<>()).add(c);
+    }
+    List<Candidate> taken = new ArrayList<>();
+    byQuantity.forEach(
+        (quantity, list) -> {
+          List<Candidate> distinct = merge(list);
+          boolean direct = said.stream().anyMatch(s -> s.quantity().equals(quantity));
+          if (!direct && distinct.size() == 1) {
+            taken.add(distinct.get(0));
+          } else if (!direct) {
+            distinct.forEach(c -> taken.add(c.doubted("the sheet mentions several values and names none as its own")));
+          }
+        });
+    return taken;
+  }
+
+  // ---- contradictions ----
+
+  private static List<Candidate> contradictions(List<Candidate> said) {
+    List<Candidate> marked = new ArrayList<>();
+    for (Candidate c : said) {
+      Optional<Candidate> other = said.stream().filter(o -> o != c && contradict(c, o)).findFirst();
+      marked.add(
+          other.isPresent()
+              ? c.doubted("the sheet also says " + shownValue(other.get()) + " on page " + other.get().page())
+              : c);
+    }
+    return marked;
+  }
+
+  private static boolean contradict(Candidate a, Candidate b) {
+    return a.quantity().equals(b.quantity())
+        && a.statistic() == b.statistic()
+        && a.conditions().equals(b.conditions())
+        && !sameNumbers(a, b);
+  }
+
+  // ---- out ----
+
+  private Statement statement(String id, Candidate c, Optional<Candidate> reference) {
+    QuantityKind kind = quantities.get(c.quantity());
+    List<String> doubts = new ArrayList<>(c.doubts());
+    if (c.confidence() != null && c.confidence() < CONFIDENT) {
+      doubts.add("the words were recognised from a picture with confidence " + shown(c.confidence()));
+    }
+    String note =
+        c.rate() == null
+            ? null
+            : shown(c.rate()) + " C of the " + statisticOf(reference) + "capacity " + shown(reference.orElseThrow().value()) + " A.h";
+    Evidence evidence =
+        new Evidence(
+            c.page(),
+            c.box() == null
+                ? List.of()
+                : List.of(round(c.box().x()), round(c.box().y()), round(c.box().width()), round(c.box().height())),
+            c.text(),
+            c.method(),
+            c.rule(),
+            c.confidence() == null ? WordSource.TEXT : WordSource.OCR,
+            c.confidence(),
+            note,
+            null);
+    return new Statement(
+        id,
+        c.quantity(),
+        c.statistic(),
+        c.value(),
+        c.low(),
+        c.high(),
+        kind.unit(),
+        c.conditions(),
+        evidence,
+        doubts.isEmpty() ? Standing.READ : Standing.UNSURE,
+        doubts);
+  }
+
+  private static String statisticOf(Optional<Candidate> reference) {
+    return reference.map(Candidate::statistic).map(s -> s.label() + " ").orElse("");
+  }
+
+  private static double round(double points) {
+    return Math.round(points * 10) / 10.0;
+  }
+
+  private static String shownValue(Candidate c) {
+    return c.value() != null ? shown(c.value()) : shown(c.low()) + " to " + shown(c.high());
+  }
+
+  private static String shown(Double number) {
+    return number == null ? "?" : String.format(Locale.ROOT, "%.4g", number).replaceFirst("\\.?0+$", "");
+  }
+}

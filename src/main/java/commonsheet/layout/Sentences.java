@@ -1,0 +1,278 @@
+package commonsheet.layout;
+
+import static commonsheet.layout.Told.Part.*;
+
+import commonsheet.quantity.Dimension;
+import commonsheet.quantity.Figure;
+import commonsheet.quantity.FigureParser;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Reads running text ("discharge at 0.2 C to 2.5 V cut-off after storage at 60 °C for 7 days") for the part that each
+ * figure plays. Works by the nearest words that say which way the current goes and where it ends, in any language of
+ * the vocabulary.
+ */
+final class Sentences {
+  /** A word that belongs to a figure stands no further from it than this many characters. */
+  private static final int NEAR = 14;
+
+  /** Storage shorter than this is a rest before a test. Common practice, no source. */
+  private static final double SHORTEST_STORAGE_SECONDS = 20 * 3600.0;
+
+  /** End-of-charge currents are small: 0.01 to 0.1 C as a rule. Common practice, no source. */
+  private static final double HIGHEST_TAPER_RATE = 0.2;
+
+  /** Which way the current goes. */
+  enum Direction {
+    CHARGE,
+    DISCHARGE,
+    BOTH,
+    UNKNOWN
+  }
+
+  private final Vocabulary vocabulary;
+  private final FigureParser parser;
+
+  Sentences(Vocabulary vocabulary, FigureParser parser) {
+    this.vocabulary = vocabulary;
+    this.parser = parser;
+  }
+
+  /** The figures of a text in order, each with its part; {@code byDefault} is the direction where the text says none. */
+  List<Told> read(String text, Direction byDefault) {
+    List<Figure> figures = parser.find(text);
+    if (figures.isEmpty()) {
+      return List.of();
+    }
+    List<Hit> hits = vocabulary.hits(text);
+    List<Told> told = new ArrayList<>();
+    for (int i = 0; i < figures.size(); i++) {
+      Figure figure = figures.get(i);
+      if (figure.unit() == null) {
+        continue;
+      }
+      told.add(new Told(part(text, hits, figures, i, byDefault), figure));
+    }
+    return told;
+  }
+
+  private Told.Part part(String text, List<Hit> hits, List<Figure> figures, int index, Direction byDefault) {
+    Figure figure = figures.get(index);
+    View view = new View(text, hits, figures, index);
+    return switch (figure.unit().dimension()) {
+      case VOLTAGE -> voltage(view, byDefault);
+      case CURRENT, RATE -> current(view, byDefault);
+      case TEMPERATURE -> temperature(view);
+      case TIME -> time(view);
+      case FREQUENCY -> FREQUENCY;
+      case RATIO -> share(view);
+      case CYCLES -> CYCLES;
+      default -> OTHER;
+    };
+  }
+
+  private Told.Part voltage(View view, Direction byDefault) {
+    Direction direction = view.direction();
+    boolean end = view.justAfter("cutoff") || view.sinceLastFigure("cutoff") || view.sinceLastFigure("until");
+    if (view.figure().isRange()) {
+      return OTHER;
+    }
+    if (direction == Direction.DISCHARGE || direction == Direction.BOTH && end) {
+      return CUTOFF_VOLTAGE;
+    }
+    if (view.sinceLastFigure("constantvoltage") || view.justAfter("constantvoltage")) {
+      return CHARGE_VOLTAGE;
+    }
+    if (direction == Direction.CHARGE) {
+      return CHARGE_VOLTAGE;
+    }
+    if (byDefault == Direction.CHARGE) {
+      return CHARGE_VOLTAGE;
+    }
+    return end || byDefault == Direction.DISCHARGE ? CUTOFF_VOLTAGE : OTHER;
+  }
+
+  private Told.Part current(View view, Direction byDefault) {
+    Direction direction = view.direction();
+    boolean end =
+        view.justAfter("cutoff")
+            || view.justAfter("taper")
+            || view.sinceLastFigure("taper")
+            || view.sinceLastFigure("cutoff") && !view.sinceLastFigure("voltage");
+    boolean charging = direction == Direction.CHARGE || view.inSentence("constantvoltage");
+    if (end && (charging || direction == Direction.UNKNOWN && byDefault != Direction.DISCHARGE) && isSmall(view.figure())) {
+      return TAPER_CURRENT;
+    }
+    return switch (direction == Direction.UNKNOWN ? byDefault : direction) {
+      case CHARGE -> CHARGE_CURRENT;
+      case DISCHARGE -> DISCHARGE_CURRENT;
+      case BOTH -> BOTH_CURRENTS;
+      case UNKNOWN -> OTHER;
+    };
+  }
+
+  private static boolean isSmall(Figure figure) {
+    return figure.unit().dimension() != Dimension.RATE
+        || figure.value() == null
+        || figure.value() <= HIGHEST_TAPER_RATE;
+  }
+
+  private static Told.Part temperature(View view) {
+    if (view.sinceLastFigure("storage")) {
+      return STORAGE_TEMPERATURE;
+    }
+    return view.direction() == Direction.DISCHARGE ? DISCHARGE_TEMPERATURE : TEMPERATURE;
+  }
+
+  private static Told.Part time(View view) {
+    Double seconds = view.figure().value() == null ? null : view.figure().in("s").value();
+    return seconds != null && seconds >= SHORTEST_STORAGE_SECONDS ? STORAGE_TIME : TIME;
+  }
+
+  private static Told.Part share(View view) {
+    if (view.justAfterText("dod") || view.justAfter("humidity")) {
+      return OTHER;
+    }
+    if (view.justAfter("soc") || view.justAfter("charge") || view.sinceLastFigure("soc")) {
+      return STATE_OF_CHARGE;
+    }
+    return RETENTION;
+  }
+
+  /** What stands around one figure. */
+  private record View(String text, List<Hit> hits, List<Figure> figures, int index) {
+    Figure figure() {
+      return figures.get(index);
+    }
+
+    private int sentenceStart() {
+      for (int i = figure().start() - 1; i > 0; i--) {
+        if (endsSentence(i)) {
+          return i + 1;
+        }
+      }
+      return 0;
+    }
+
+    private int sentenceEnd() {
+      for (int i = figure().end(); i < text.length(); i++) {
+        if (endsSentence(i)) {
+          return i;
+        }
+      }
+      return text.length();
+    }
+
+    private boolean endsSentence(int i) {
+      char c = text.charAt(i);
+      if (c == '\u3002' || c == ';' || c == '\uFF1B') {
+        return true;
+      }
+      return c == '.'
+          && i + 1 < text.length()
+          && Character.isWhitespace(text.charAt(i + 1))
+          && i > 1
+          && Character.isLetterOrDigit(text.charAt(i - 1))
+          && Character.isLetterOrDigit(text.charAt(i - 2));
+    }
+
+    /** Whether a concept stands between the figure before (or the sentence's start) and this one. */
+    boolean sinceLastFigure(String concept) {
+      int from = index == 0 ? 0 : figures.get(index - 1).end();
+      int start = Math.max(from, sentenceStart());
+      return hits.stream().anyMatch(h -> h.start() >= start && h.end() <= figure().start() && h.means(concept));
+    }
+
+    boolean inSentence(String concept) {
+      int start = sentenceStart();
+      int end = sentenceEnd();
+      return hits.stream().anyMatch(h -> h.start() >= start && h.end() <= end && h.means(concept));
+    }
+
+    /** Whether a concept follows closely, nothing but small words between. */
+    boolean justAfter(String concept) {
+      int limit = Math.min(text.length(), figure().end() + NEAR);
+      return hits.stream()
+          .anyMatch(
+              h -> h.start() >= figure().end() && h.start() <= limit && h.means(concept) && joined(h.start()));
+    }
+
+    boolean justAfterText(String word) {
+      int limit = Math.min(text.length(), figure().end() + NEAR);
+      return text.substring(figure().end(), limit).toLowerCase(java.util.Locale.ROOT).contains(word);
+    }
+
+    private boolean joined(int start) {
+      for (int i = figure().end(); i < start; i++) {
+        char c = text.charAt(i);
+        if (c == ',' || c == '\uFF0C' || c == '.' || c == ';' || c == '\u3002' || Character.isDigit(c)) {
+          return false;
+        }
+      }
+      return true;
+    }
+
+    Direction direction() {
+      Direction after = following();
+      if (after != Direction.UNKNOWN) {
+        return after;
+      }
+      return preceding();
+    }
+
+    private Direction following() {
+      int limit = figure().end() + NEAR;
+      Direction found = Direction.UNKNOWN;
+      for (Hit hit : hits) {
+        if (hit.start() < figure().end()) {
+          continue;
+        }
+        if (hit.start() > limit || !joined(hit.start())) {
+          break;
+        }
+        Direction here = directionOf(hit);
+        if (here != Direction.UNKNOWN) {
+          found = found == Direction.UNKNOWN || found == here ? here : Direction.BOTH;
+          limit = hit.end() + 8; // "charge and discharge", "charge/discharge"
+        } else if (hit.means("constantcurrent") || hit.means("constantvoltage")) {
+          limit = hit.end() + NEAR; // "1C CC (constant current) charge"
+        }
+      }
+      return found;
+    }
+
+    private Direction preceding() {
+      int start = sentenceStart();
+      Hit last = null;
+      for (Hit hit : hits) {
+        if (hit.start() >= start && hit.end() <= figure().start() && directionOf(hit) != Direction.UNKNOWN) {
+          if (last != null
+              && hit.start() - last.end() <= 5
+              && directionOf(last) != directionOf(hit)
+              && !text.substring(last.end(), hit.start()).contains(",")) {
+            return nextIsSame(hit) ? Direction.BOTH : directionOf(hit);
+          }
+          last = hit;
+        }
+      }
+      return last == null ? Direction.UNKNOWN : directionOf(last);
+    }
+
+    /** "charge and discharge at 0.5C": no other direction follows before the figure. */
+    private boolean nextIsSame(Hit hit) {
+      return hits.stream()
+          .noneMatch(
+              h -> h.start() >= hit.end() && h.end() <= figure().start() && directionOf(h) != Direction.UNKNOWN);
+    }
+
+    private static Direction directionOf(Hit hit) {
+      boolean charge = hit.means("charge") || hit.means("constantvoltage");
+      boolean discharge = hit.means("discharge");
+      if (charge && discharge) {
+        return Direction.BOTH;
+      }
+      return charge ? Direction.CHARGE : discharge ? Direction.DISCHARGE : Direction.UNKNOWN;
+    }
+  }
+}

@@ -1,0 +1,74 @@
+package commonsheet.layout;
+
+import commonsheet.quantity.Bound;
+import commonsheet.quantity.Figure;
+import commonsheet.record.Statistic;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+
+/** Which statistic a figure is: what stands nearest to it decides. */
+final class Statistics {
+  private static final List<String> ORDER = List.of("minimum", "maximum", "typical", "nominal", "rated", "standard");
+
+  private final Terms terms;
+
+  Statistics(Terms terms) {
+    this.terms = terms;
+  }
+
+  /**
+   * From the figure's own bound or word, else its column, else the words before it, else the labels from the inside
+   * out.
+   */
+  Statistic of(String quantity, Figure figure, Role column, List<Set<String>> fromInside) {
+    Terms.StatisticRule rule = terms.statistics(quantity);
+    if (rule.fixed() != null) {
+      return Statistic.valueOf(rule.fixed().toUpperCase(Locale.ROOT));
+    }
+    Statistic own = own(figure);
+    if (allowed(rule, own)) {
+      return own;
+    }
+    Statistic byColumn = column(column);
+    if (allowed(rule, byColumn)) {
+      return byColumn;
+    }
+    for (Set<String> concepts : fromInside) {
+      for (String name : ORDER) {
+        if (concepts.contains(name)) {
+          Statistic said = Statistic.valueOf(name.toUpperCase(Locale.ROOT));
+          if (allowed(rule, said)) {
+            return said;
+          }
+        }
+      }
+    }
+    return null;
+  }
+
+  private static Statistic own(Figure figure) {
+    if (figure.bound() == Bound.AT_LEAST) {
+      return Statistic.MINIMUM;
+    }
+    if (figure.bound() == Bound.AT_MOST) {
+      return Statistic.MAXIMUM;
+    }
+    return figure.qualifier() == null ? null : Statistic.valueOf(figure.qualifier().name());
+  }
+
+  static Statistic column(Role role) {
+    return switch (role) {
+      case MINIMUM -> Statistic.MINIMUM;
+      case TYPICAL -> Statistic.TYPICAL;
+      case NOMINAL -> Statistic.NOMINAL;
+      case RATED -> Statistic.RATED;
+      case MAXIMUM -> Statistic.MAXIMUM;
+      default -> null;
+    };
+  }
+
+  private static boolean allowed(Terms.StatisticRule rule, Statistic statistic) {
+    return statistic != null && rule.allowed() != null && rule.allowed().contains(statistic.label());
+  }
+}

@@ -1,0 +1,401 @@
+package commonsheet.layout;
+
+import commonsheet.quantity.Dimension;
+import commonsheet.quantity.Figure;
+import commonsheet.quantity.FigureParser;
+import commonsheet.record.Method;
+import commonsheet.sheet.Cell;
+import commonsheet.sheet.Table;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+
+/** Turns the rows of a table into entries: what each column holds, which labels a row has, what stands beside it. */
+final class Tables {
+  private static final Pattern CLAUSE_NUMBER = Pattern.compile("\\(?\\d{1,2}([.．]\\d{1,2}){0,3}[.)]?|[IVX]{1,4}|[a-z][.)]");
+  private static final Pattern MODEL_CODE =
+      Pattern.compile("(?=.*\\p{L})(?=.*\\d)[\\p{L}\\d][\\p{L}\\d\\-/.+]{3,24}( ?\\d{1,5} ?mAh)?");
+
+  private final Vocabulary vocabulary;
+  private final FigureParser parser;
+
+  Tables(Vocabulary vocabulary, FigureParser parser) {
+    this.vocabulary = vocabulary;
+    this.parser = parser;
+  }
+
+  /**
+   * @param section the heading above the table
+   * @param context the paragraph above the table
+   */
+  Result entries(int page, Table table, String section, Passage context, Carry before) {
+    Reading reading = new Reading(page, table, section, context);
+    if (before != null && before.goesOnIn(table)) {
+      reading.takeOver(before);
+    }
+    List<Entry> entries = reading.entries();
+    return new Result(entries, reading.carry());
+  }
+
+  /** What a table gave, and what a continuation of it on the next page must know. */
+  record Result(List<Entry> entries, Carry carry) {}
+
+  /** The columns and the last labels of a table that may go on on the next page. */
+  record Carry(double left, double right, List<Role> roles, List<Passage> headings, List<Passage> labels, String section) {
+    boolean goesOnIn(Table table) {
+      return table.columns() == roles.size()
+          && Math.abs(table.box().x() - left) < 12
+          && Math.abs(table.box().right() - right) < 12;
+    }
+  }
+
+  static boolean looksLikeModel(String text) {
+    return MODEL_CODE.matcher(text.trim()).matches();
+  }
+
+  /** The reading of one table; holds what was seen so far while going down its rows. */
+  private final class Reading {
+    private final int page;
+    private final Table table;
+    private final Passage context;
+    private final Role[] roles;
+    private final Passage[] headings;
+    private final List<Entry> entries = new ArrayList<>();
+    private String section;
+    private Passage rowContext = Passage.EMPTY;
+    private List<Passage> lastLabels = List.of();
+    private boolean headed;
+
+    Reading(int page, Table table, String section, Passage context) {
+      this.page = page;
+      this.table = table;
+      this.section = section;
+      this.context = context;
+      this.roles = new Role[table.columns()];
+      this.headings = new Passage[table.columns()];
+      Arrays.fill(roles, Role.UNKNOWN);
+      Arrays.fill(headings, Passage.EMPTY);
+    }
+
+    /** A table that has no heading of its own goes on with the columns of the one before. */
+    void takeOver(Carry before) {
+      if (isHeader(row(0), 0)) {
+        return;
+      }
+      headed = true;
+      for (int c = 0; c < roles.length; c++) {
+        roles[c] = before.roles().get(c);
+        headings[c] = before.headings().get(c);
+      }
+      lastLabels = before.labels();
+      section = before.section();
+    }
+
+    Carry carry() {
+      return new Carry(
+          table.box().x(), table.box().right(), List.of(roles), List.of(headings), lastLabels, section);
+    }
+
+    List<Entry> entries() {
+      for (int row = 0; row < table.rows(); row++) {
+        List<Cell> cells = row(row);
+        if (cells.isEmpty()) {
+          continue;
+        }
+        if (isHeader(cells, row)) {
+          takeHeader(cells);
+        } else if (isSection(cells)) {
+          section = cells.get(0).text().replace('\n', ' ');
+        } else {
+          if (!headed) {
+            guessRoles();
+          }
+          if (isStated(cells, row)) {
+            takeStated(cells);
+          } else {
+            read(cells, row);
+          }
+        }
+      }
+      return entries;
+    }
+
+    /** The cells that cover a row, left to right, each once, empty ones included. */
+    private List<Cell> row(int row) {
+      List<Cell> cells = new ArrayList<>();
+      for (int column = 0; column < table.columns(); column++) {
+        Optional<Cell> cell = table.at(row, column);
+        if (cell.isPresent() && !cells.contains(cell.get())) {
+          cells.add(cell.get());
+        }
+      }
+      return cells.stream().allMatch(Cell::isEmpty) ? List.of() : cells;
+    }
+
+    private Passage passage(Cell cell) {
+      return Passage.of(page, cell.lines());
+    }
+
+    // ---- columns ----
+
+    private boolean isHeader(List<Cell> cells, int row) {
+      List<Cell> filled = cells.stream().filter(c -> !c.isEmpty()).toList();
+      List<Role> known =
+          filled.stream().map(c -> vocabulary.role(c.text())).flatMap(Optional::stream).distinct().toList();
+      if (known.size() >= 2 && filled.stream().noneMatch(this::hasUnitFigure)) {
+        return true;
+      }
+      boolean models = filled.size() >= 3 && filled.stream().skip(1).filter(c -> looksLikeModel(c.text())).count() >= 2;
+      return row == 0 && (models || known.size() == 1 && filled.size() >= 2 && filled.stream().noneMatch(this::hasFigure) && known.get(0) != Role.VALUE);
+    }
+
+    private void takeHeader(List<Cell> cells) {
+      headed = true;
+      Arrays.fill(roles, Role.UNKNOWN);
+      Arrays.fill(headings, Passage.EMPTY);
+      int unknown = 0;
+      for (Cell cell : cells) {
+        Optional<Role> role = vocabulary.role(cell.text());
+        boolean model = role.isEmpty() && looksLikeModel(cell.text());
+        for (int c = cell.column(); c < cell.column() + cell.columns() && c < roles.length; c++) {
+          roles[c] = model ? Role.MODEL : role.orElse(Role.UNKNOWN);
+          if (model) {
+            headings[c] = passage(cell);
+          }
+        }
+        unknown += role.isEmpty() ? 1 : 0;
+      }
+      if (Arrays.stream(roles).noneMatch(r -> r == Role.LABEL)) {
+        nameLabelColumn();
+      }
+    }
+
+    private void nameLabelColumn() {
+      for (int c = 0; c < roles.length; c++) {
+        if (roles[c] == Role.UNKNOWN) {
+          roles[c] = Role.LABEL;
+          return;
+        }
+      }
+      for (int c = 0; c < roles.length; c++) {
+        if (roles[c] == Role.SYMBOL) {
+          roles[c] = Role.LABEL;
+          return;
+        }
+      }
+    }
+
+    private void guessRoles() {
+      headed = true;
+      for (int c = 0; c < roles.length; c++) {
+        List<String> texts = columnTexts(c);
+        if (roles[c] == Role.UNKNOWN && !texts.isEmpty()) {
+          long numbers = texts.stream().filter(t -> CLAUSE_NUMBER.matcher(t).matches()).count();
+          long units = texts.stream().filter(this::isUnit).count();
+          if (c == 0 && numbers * 10 >= texts.size() * 6L) {
+            roles[c] = Role.NUMBER;
+          } else if (c > 0 && units * 10 >= texts.size() * 6L) {
+            roles[c] = Role.UNIT;
+          }
+        }
+      }
+      nameLabelColumn();
+    }
+
+    private List<String> columnTexts(int column) {
+      return table.cells().stream()
+          .filter(c -> c.column() == column && !c.isEmpty())
+          .map(c -> c.text().trim())
+          .toList();
+    }
+
+    private boolean isUnit(String text) {
+      List<Figure> figures = parser.find("1 " + text);
+      return figures.size() == 1 && figures.get(0).unit() != null && figures.get(0).end() >= text.length() + 1
+          && !Character.isDigit(text.charAt(0));
+    }
+
+    private boolean hasFigure(Cell cell) {
+      return !parser.find(cell.text()).isEmpty();
+    }
+
+    private boolean hasUnitFigure(Cell cell) {
+      return parser.find(cell.text()).stream().anyMatch(f -> f.unit() != null);
+    }
+
+    private boolean isSection(List<Cell> cells) {
+      List<Cell> filled = cells.stream().filter(c -> !c.isEmpty()).toList();
+      return filled.size() == 1 && filled.get(0).columns() >= Math.max(2, table.columns() - 1) && !hasUnitFigure(filled.get(0))
+          && filled.get(0).text().length() < 80;
+    }
+
+    // ---- rows whose figures are conditions of the rows below ----
+
+    private boolean isStated(List<Cell> cells, int row) {
+      List<Cell> figures = cells.stream().filter(c -> statedDimension(c) != null).toList();
+      if (figures.size() < 2 || row + 1 >= table.rows()) {
+        return false;
+      }
+      Set<Dimension> kinds = new HashSet<>(figures.stream().map(this::statedDimension).toList());
+      if (kinds.size() != 1) {
+        return false;
+      }
+      List<Cell> below = row(row + 1);
+      long others =
+          figures.stream()
+              .filter(
+                  f ->
+                      below.stream()
+                          .anyMatch(
+                              b -> b.column() == f.column() && hasUnitFigure(b) && !kinds.contains(statedDimension(b))))
+              .count();
+      return others >= 2;
+    }
+
+    private Dimension statedDimension(Cell cell) {
+      List<Figure> figures = parser.find(cell.text()).stream().filter(f -> f.unit() != null).toList();
+      if (figures.size() != 1 || figures.get(0).isRange() || cell.text().trim().length() > figures.get(0).text().length() + 8) {
+        return null;
+      }
+      Dimension dimension = figures.get(0).unit().dimension();
+      return switch (dimension) {
+        case TEMPERATURE, TIME, RATE, CYCLES, CURRENT -> dimension;
+        default -> null;
+      };
+    }
+
+    private void takeStated(List<Cell> cells) {
+      for (Cell cell : cells) {
+        if (statedDimension(cell) != null) {
+          for (int c = cell.column(); c < cell.column() + cell.columns() && c < roles.length; c++) {
+            roles[c] = Role.STATED;
+            headings[c] = passage(cell);
+          }
+        }
+      }
+    }
+
+    // ---- rows ----
+
+    private void read(List<Cell> cells, int row) {
+      List<Passage> labels = new ArrayList<>();
+      List<Cell> valueCells = new ArrayList<>();
+      Passage conditions = Passage.EMPTY;
+      String unit = "";
+      boolean startsHere = false;
+      boolean figureSeen = false;
+      for (Cell cell : cells) {
+        if (cell.isEmpty()) {
+          continue;
+        }
+        Role role = roles[cell.column()];
+        switch (role) {
+          case NUMBER -> {}
+          case LABEL, SYMBOL -> {
+            labels.add(passage(cell));
+            startsHere |= cell.row() == row;
+          }
+          case UNIT -> unit = cell.text().trim();
+          case CONDITION, REMARK -> conditions = conditions.then(passage(cell));
+          case UNKNOWN -> {
+            if (hasUnitFigure(cell) && !figureSeen || isBareNumber(cell)) {
+              valueCells.add(cell);
+              figureSeen = true;
+            } else if (figureSeen) {
+              conditions = conditions.then(passage(cell));
+            } else {
+              labels.add(passage(cell));
+            }
+            startsHere |= cell.row() == row;
+          }
+          default -> {
+            valueCells.add(cell);
+            startsHere |= cell.row() == row;
+          }
+        }
+      }
+      if (!startsHere) {
+        return;
+      }
+      splitValueSpan(labels, valueCells);
+      labels = continued(labels, row);
+      if (valueCells.isEmpty()) {
+        if (!conditions.isBlank() && !labels.isEmpty()) {
+          add(labels, List.of(), conditions, unit);
+        }
+        return;
+      }
+      add(labels, valueCells, conditions, unit);
+    }
+
+    private boolean isBareNumber(Cell cell) {
+      return parser.find(cell.text()).size() == 1 && cell.text().trim().length() <= 12;
+    }
+
+    /** Within a value column that spans several, what stands left of the value says more about the label. */
+    private void splitValueSpan(List<Passage> labels, List<Cell> valueCells) {
+      List<Cell> plain = valueCells.stream().filter(c -> roles[c.column()] == Role.VALUE || roles[c.column()] == Role.UNKNOWN).toList();
+      if (plain.size() < 2) {
+        return;
+      }
+      Cell last = plain.get(plain.size() - 1);
+      for (int i = plain.size() - 1; i >= 0; i--) {
+        if (hasFigure(plain.get(i))) {
+          last = plain.get(i);
+          break;
+        }
+      }
+      for (Cell cell : plain) {
+        if (cell != last) {
+          if (cell.column() < last.column()) {
+            labels.add(passage(cell));
+          }
+          valueCells.remove(cell);
+        }
+      }
+    }
+
+    /** A row without a label, or with one that only adds a condition, goes on with the label above. */
+    private List<Passage> continued(List<Passage> labels, int row) {
+      boolean onlyCondition =
+          !labels.isEmpty() && labels.stream().allMatch(l -> l.text().trim().startsWith("(") || l.text().trim().startsWith("\uFF08"));
+      if (labels.isEmpty()) {
+        return lastLabels;
+      }
+      if (onlyCondition && !lastLabels.isEmpty()) {
+        List<Passage> both = new ArrayList<>();
+        both.add(withoutBrackets(lastLabels.get(0)));
+        both.addAll(labels);
+        return both;
+      }
+      lastLabels = List.copyOf(labels);
+      return labels;
+    }
+
+    private Passage withoutBrackets(Passage label) {
+      int bracket = label.text().indexOf('(');
+      return bracket > 0 ? label.part(0, bracket) : label;
+    }
+
+    private void add(List<Passage> labels, List<Cell> valueCells, Passage conditions, String unit) {
+      List<Entry.Value> values = new ArrayList<>();
+      for (Cell cell : valueCells) {
+        Role role = roles[cell.column()] == Role.UNKNOWN ? Role.VALUE : roles[cell.column()];
+        Passage beside = valueCells.size() > 1 ? Passage.EMPTY : conditions;
+        values.add(new Entry.Value(role, headings[cell.column()], passage(cell), unit, beside));
+      }
+      Passage common = valueCells.size() == 1 ? Passage.EMPTY : conditions;
+      boolean stated = values.stream().anyMatch(v -> v.role() == Role.STATED);
+      Passage before = stated ? context.page() == page || context.isBlank() ? context.then(rowContext) : rowContext : Passage.EMPTY;
+      entries.add(
+          new Entry(page, labels, values, common, before, section, Method.TABLE_CELL, table.ruled() ? "table" : "columns"));
+      if (values.size() == 1 && values.get(0).role() != Role.STATED) {
+        rowContext = values.get(0).text();
+      }
+    }
+  }
+}

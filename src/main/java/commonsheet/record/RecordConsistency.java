@@ -1,0 +1,152 @@
+package commonsheet.record;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * What a schema cannot say about a record: numbers that a computer can hold, ranges the right way
+ * round, ids used once, ids that exist, pages that exist. Expects a record that its schema accepts.
+ */
+final class RecordConsistency {
+  private final JsonNode record;
+  private final List<String> problems = new ArrayList<>();
+
+  private RecordConsistency(JsonNode record) {
+    this.record = record;
+  }
+
+  static List<String> problems(JsonNode record) {
+    RecordConsistency check = new RecordConsistency(record);
+    check.finite(record, "");
+    check.ids();
+    check.statements();
+    check.cell();
+    check.curves();
+    check.findings();
+    return check.problems;
+  }
+
+  private void finite(JsonNode node, String pointer) {
+    if (node.isNumber() && !Double.isFinite(node.doubleValue())) {
+      problems.add(pointer + ": the number is too large to be held");
+    }
+    int index = 0;
+    for (JsonNode element : node.isArray() ? node : List.<JsonNode>of()) {
+      finite(element, pointer + "/" + index++);
+    }
+    for (Map.Entry<String, JsonNode> member : node.properties()) {
+      finite(member.getValue(), pointer + "/" + member.getKey());
+    }
+  }
+
+  private void ids() {
+    Set<String> seen = new HashSet<>();
+    for (String list : List.of("statements", "curves")) {
+      JsonNode members = record.get(list);
+      for (int i = 0; i < members.size(); i++) {
+        String id = members.get(i).get("id").textValue();
+        if (!seen.add(id)) {
+          problems.add(
+              pointer(list, i) + "/id: \"" + id + "\" is used before; give each an id of its own");
+        }
+      }
+    }
+  }
+
+  private void statements() {
+    JsonNode statements = record.get("statements");
+    for (int i = 0; i < statements.size(); i++) {
+      JsonNode statement = statements.get(i);
+      String pointer = pointer("statements", i);
+      range(statement, "low", "high", pointer);
+      range(statement.get("conditions"), "temperatureLow", "temperatureHigh", pointer + "/conditions");
+      evidence(statement.get("evidence"), pointer + "/evidence");
+      for (JsonNode origin : statement.get("evidence").path("from")) {
+        if (origin.equals(statement.get("id"))) {
+          problems.add(pointer + "/evidence/from: a statement cannot come from itself");
+        }
+      }
+    }
+  }
+
+  private void cell() {
+    for (Map.Entry<String, JsonNode> member : record.get("cell").path("evidence").properties()) {
+      String pointer = "/cell/evidence/" + member.getKey();
+      if (!record.get("cell").has(member.getKey())) {
+        problems.add(pointer + ": evidence for a member that the cell does not have");
+      }
+      evidence(member.getValue(), pointer);
+    }
+  }
+
+  private void curves() {
+    JsonNode curves = record.get("curves");
+    for (int i = 0; i < curves.size(); i++) {
+      String pointer = pointer("curves", i);
+      range(
+          curves.get(i).get("conditions"),
+          "temperatureLow",
+          "temperatureHigh",
+          pointer + "/conditions");
+      evidence(curves.get(i).get("evidence"), pointer + "/evidence");
+    }
+  }
+
+  private void findings() {
+    JsonNode findings = record.get("findings");
+    for (int i = 0; i < findings.size(); i++) {
+      known(findings.get(i).get("about"), pointer("findings", i) + "/about");
+    }
+  }
+
+  private void range(JsonNode node, String low, String high, String pointer) {
+    if (node.has(low) && node.has(high) && node.get(low).asDouble() > node.get(high).asDouble()) {
+      problems.add(
+          pointer
+              + ": \""
+              + low
+              + "\" "
+              + node.get(low)
+              + " is above \""
+              + high
+              + "\" "
+              + node.get(high)
+              + "; exchange them");
+    }
+  }
+
+  private void evidence(JsonNode evidence, String pointer) {
+    int pages = record.get("source").get("pages").asInt();
+    if (evidence.path("page").asInt() > pages) {
+      problems.add(pointer + "/page: the sheet has only " + pages + " pages");
+    }
+    known(evidence.path("from"), pointer + "/from");
+  }
+
+  private void known(JsonNode ids, String pointer) {
+    for (JsonNode id : ids) {
+      if (!exists(id)) {
+        problems.add(pointer + ": the record has no " + id);
+      }
+    }
+  }
+
+  private boolean exists(JsonNode id) {
+    for (String list : List.of("statements", "curves")) {
+      for (JsonNode member : record.get(list)) {
+        if (member.get("id").equals(id)) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  private static String pointer(String list, int index) {
+    return "/" + list + "/" + index;
+  }
+}

@@ -1,0 +1,176 @@
+package commonsheet.record;
+
+import java.io.IOException;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/**
+ * A folder of record files, one record each, named after its id. Files are whole or absent, and
+ * what a person has settled is never written over.
+ */
+public final class RecordStore {
+  private static final String EXTENSION = ".json";
+  private static final Set<Standing> SETTLED =
+      Set.of(Standing.CONFIRMED, Standing.CORRECTED, Standing.REJECTED);
+
+  private final Path folder;
+
+  /**
+   * A store in a folder, which is created with the first record.
+   *
+   * @param folder need not exist yet
+   */
+  public RecordStore(Path folder) {
+    this.folder = folder;
+  }
+
+  /**
+   * Writes a record, in place of an earlier draft read from the same sheet.
+   *
+   * @return the file
+   * @throws RecordException where the record is not valid, the file holds work of a person or the
+   *     record of another sheet, or the folder cannot be written to; then the folder is as before
+   */
+  public Path write(CellRecord record) throws RecordException {
+    String json = validText(record);
+    Path file = folder.resolve(record.id() + EXTENSION);
+    try {
+      Files.createDirectories(folder);
+    } catch (IOException e) {
+      throw new RecordException(
+          folder + " cannot be used as a folder of records (" + reason(e) + "); name another one",
+          e);
+    }
+    refuseConflict(file, record);
+    try {
+      AtomicFile.write(file, json.getBytes(StandardCharsets.UTF_8));
+    } catch (IOException e) {
+      throw new RecordException(
+          file + " cannot be written (" + reason(e) + "); check the folder's permissions and space",
+          e);
+    }
+    return file;
+  }
+
+  /**
+   * Every record of the folder, in the order of file names; none for a folder without records.
+   *
+   * @throws RecordException where the folder or one of its {@code .json} files cannot be read as a
+   *     record; names the file
+   */
+  public List<CellRecord> readAll() throws RecordException {
+    List<Path> files;
+    try (Stream<Path> entries = Files.list(folder)) {
+      files = entries.filter(RecordStore::isRecordFile).sorted().toList();
+    } catch (IOException e) {
+      throw new RecordException(
+          folder + " cannot be read as a folder of records (" + reason(e) + "); check its name", e);
+    }
+    List<CellRecord> records = new ArrayList<>();
+    for (Path file : files) {
+      records.add(read(file));
+    }
+    return List.copyOf(records);
+  }
+
+  /**
+   * Reads one record file, in this folder or elsewhere.
+   *
+   * @throws RecordException where it cannot be read or is not a valid record
+   */
+  public CellRecord read(Path file) throws RecordException {
+    String json;
+    try {
+      json = Files.readString(file);
+    } catch (NoSuchFileException e) {
+      throw new RecordException(file + " does not exist; check the name", e);
+    } catch (CharacterCodingException e) {
+      throw new RecordException(
+          file + " is not in UTF-8, so it is no record; save it as UTF-8 or read the sheet again",
+          e);
+    } catch (IOException e) {
+      throw new RecordException(
+          file + " cannot be read (" + reason(e) + "); check that it is a file you may read", e);
+    }
+    return RecordJson.read(json, file.toString());
+  }
+
+  private static String validText(CellRecord record) throws RecordException {
+    String json;
+    try {
+      json = RecordJson.write(record);
+    } catch (IllegalArgumentException e) {
+      throw new RecordException(invalid(record, e.getMessage()), e);
+    }
+    List<String> problems = RecordValidator.problems(json);
+    if (!problems.isEmpty()) {
+      throw new RecordException(invalid(record, RecordValidator.summary(problems)));
+    }
+    return json;
+  }
+
+  private static String invalid(CellRecord record, String problem) {
+    return "the record \"" + record.id() + "\" is not written, because it is not valid: " + problem;
+  }
+
+  private void refuseConflict(Path file, CellRecord record) throws RecordException {
+    if (Files.notExists(file)) {
+      return;
+    }
+    CellRecord earlier;
+    try {
+      earlier = read(file);
+    } catch (RecordException e) {
+      throw new RecordException(
+          "not written over, since it may hold someone's work: "
+              + e.getMessage()
+              + " Repair it, or move it away.",
+          e);
+    }
+    if (!earlier.review().state().equals(Review.DRAFT.state())) {
+      throw conflict(file, "is " + earlier.review().state());
+    }
+    if (isSettledInPart(earlier)) {
+      throw conflict(file, "holds values that a person has confirmed, corrected or rejected");
+    }
+    Source before = earlier.source();
+    if (!before.sha256().equals(record.source().sha256())
+        && !before.file().equals(record.source().file())) {
+      throw conflict(file, "is the record of another sheet, " + before.file());
+    }
+  }
+
+  private static boolean isSettledInPart(CellRecord record) {
+    return Stream.concat(
+            record.statements().stream().map(Statement::standing),
+            record.curves().stream().map(Curve::standing))
+        .anyMatch(SETTLED::contains);
+  }
+
+  private static RecordException conflict(Path file, String why) {
+    return new RecordException(
+        file + " " + why + ", so it is not written over; move it away or write to another folder");
+  }
+
+  /** Hidden files are not records: an interrupted run can leave the part of one. */
+  private static boolean isRecordFile(Path file) {
+    String name = file.getFileName().toString();
+    return name.endsWith(EXTENSION) && !name.startsWith(".") && Files.isRegularFile(file);
+  }
+
+  /** What the system says, without the path that the sentence already names. */
+  private static String reason(IOException e) {
+    String kind = e.getClass().getSimpleName().replaceAll("Exception$", "");
+    String words = kind.replaceAll("(?<=[a-z])(?=[A-Z])", " ").toLowerCase(java.util.Locale.ROOT);
+    return e instanceof java.nio.file.FileSystemException system
+        ? system.getReason() == null ? words : system.getReason()
+        : e.getMessage() == null ? words : e.getMessage();
+  }
+}

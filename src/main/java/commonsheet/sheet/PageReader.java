@@ -1,0 +1,56 @@
+package commonsheet.sheet;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.graphics.optionalcontent.PDOptionalContentProperties;
+
+/** Takes from a page what it draws and puts it upright: words, rulings, curves, pictures. */
+final class PageReader {
+  private PageReader() {}
+
+  static PageContent read(
+      PDPage page, int number, PDOptionalContentProperties layers, SheetSettings limits)
+      throws IOException {
+    Ink ink = PageScanner.scan(page, layers, limits);
+    Frame frame = upright(page, ink);
+    WordBuilder.Written written = new WordBuilder(frame).build(ink.glyphs());
+    Rulings rulings = rulings(ink, frame);
+    boolean drawn = !(ink.strokes().isEmpty() && ink.fills().isEmpty() && ink.curves().isEmpty());
+    PictureRegions pictures =
+        PictureRegions.of(
+            place(ink.images(), frame),
+            place(ink.outlines(), frame),
+            drawn,
+            frame.width(),
+            frame.height());
+    return new PageContent(
+        number,
+        frame.width(),
+        frame.height(),
+        written.body(),
+        written.aside(),
+        rulings,
+        place(ink.curves(), frame),
+        pictures);
+  }
+
+  /** The frame in which most of the page's text reads left to right. */
+  static Frame upright(PDPage page, Ink ink) {
+    Frame frame = Frame.of(page);
+    return frame.turned(WordBuilder.sideways(ink.glyphs(), frame));
+  }
+
+  private static Rulings rulings(Ink ink, Frame frame) {
+    List<Ruling> pieces = new ArrayList<>();
+    for (Box stroke : ink.strokes()) {
+      pieces.add(Ruling.of(frame.place(stroke)));
+    }
+    return Rulings.merged(pieces);
+  }
+
+  private static List<Box> place(List<Box> own, Frame frame) {
+    return own.stream().map(frame::place).toList();
+  }
+}

@@ -1,0 +1,59 @@
+package commonsheet.sheet;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.graphics.optionalcontent.PDOptionalContentProperties;
+
+/** Reads a PDF as evidence: words where they stand, lines in reading order, tables with their cells. */
+public final class SheetReader {
+  static {
+    QuietLog.choose();
+  }
+
+  private final SheetSettings settings;
+
+  public SheetReader(SheetSettings settings) {
+    this.settings = settings;
+  }
+
+  /** Reads a file within the default limits; see {@link #readSheet}. */
+  public static Sheet read(Path file) throws SheetException {
+    return new SheetReader(SheetSettings.defaults()).readSheet(file);
+  }
+
+  /**
+   * Reads every page of a file.
+   *
+   * @throws SheetException if it is no PDF, damaged, locked, without pages or beyond the limits
+   */
+  public Sheet readSheet(Path file) throws SheetException {
+    try (SheetFile pdf = SheetFile.open(file, settings)) {
+      return SheetBuilder.build(pdf.name(), pdf.sha256(), pdf.title(), contents(pdf));
+    }
+  }
+
+  private List<PageContent> contents(SheetFile pdf) throws SheetException {
+    PDDocument document = pdf.document();
+    PDOptionalContentProperties layers = document.getDocumentCatalog().getOCProperties();
+    List<PageContent> contents = new ArrayList<>();
+    for (int i = 0; i < document.getNumberOfPages(); i++) {
+      try {
+        contents.add(PageReader.read(document.getPage(i), i + 1, layers, settings));
+      } catch (PageLimitException e) {
+        throw new SheetException(
+            SheetException.Kind.TOO_LARGE,
+            "Page " + (i + 1) + " of " + pdf.name() + " " + e.getMessage()
+                + ", which no datasheet needs; print it to a new PDF and read that.");
+      } catch (IOException e) {
+        throw new SheetException(
+            SheetException.Kind.DAMAGED,
+            "Page " + (i + 1) + " of " + pdf.name()
+                + " cannot be read because its content is damaged; fetch the file again.");
+      }
+    }
+    return contents;
+  }
+}
