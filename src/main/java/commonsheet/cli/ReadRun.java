@@ -70,7 +70,7 @@ final class ReadRun {
     }
     report.sheet(file, written, remarks(read));
     if (records.isEmpty()) {
-      complain(file + ": " + read.reading().explanation().reason());
+      complain(file + ": " + read.reading().reason());
       return counts.withUnreadable(1);
     }
     return counts.withSheet(written.size());
@@ -81,10 +81,6 @@ final class ReadRun {
     List<Integer> pictures = read.pages(PageKind.PICTURE);
     if (!pictures.isEmpty()) {
       remarks.add(SheetLine.pictures(pictures));
-    }
-    List<Integer> partly = read.pages(PageKind.PARTLY_PICTURE);
-    if (!partly.isEmpty()) {
-      remarks.add(SheetLine.partlyPictures(partly));
     }
     return remarks;
   }
