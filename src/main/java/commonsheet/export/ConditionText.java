@@ -33,7 +33,7 @@ final class ConditionText {
   }
 
   private static String words(String name, double value) {
-    String number = Printed.number(value);
+    String number = Printed.shown(value);
     return switch (name) {
       case Conditions.DISCHARGE_CURRENT -> number + " A discharge";
       case Conditions.DISCHARGE_RATE -> number + " C discharge";
@@ -54,18 +54,18 @@ final class ConditionText {
   /** In the largest unit that leaves a whole number; pulses up to two minutes stay in seconds. */
   private static String duration(double seconds) {
     if (seconds >= DAY && seconds % DAY == 0) {
-      return Printed.number(seconds / DAY) + " d";
+      return Printed.shown(seconds / DAY) + " d";
     }
     if (seconds >= HOUR && seconds % HOUR == 0) {
-      return Printed.number(seconds / HOUR) + " h";
+      return Printed.shown(seconds / HOUR) + " h";
     }
     if (seconds > 2 * MINUTE && seconds % MINUTE == 0) {
-      return Printed.number(seconds / MINUTE) + " min";
+      return Printed.shown(seconds / MINUTE) + " min";
     }
-    return Printed.number(seconds) + " s";
+    return Printed.shown(seconds) + " s";
   }
 
   private static String frequency(double hertz) {
-    return hertz >= 1000 ? Printed.number(hertz / 1000) + " kHz" : Printed.number(hertz) + " Hz";
+    return hertz >= 1000 ? Printed.shown(hertz / 1000) + " kHz" : Printed.shown(hertz) + " Hz";
   }
 }

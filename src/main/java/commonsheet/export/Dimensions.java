@@ -40,7 +40,7 @@ final class Dimensions {
     String number =
         statement.value() == null
             ? StatementText.range(statement.low(), statement.high())
-            : Printed.number(statement.value());
+            : Printed.shown(statement.value());
     return statement.standing() == Standing.UNSURE ? number + StatementText.UNSURE : number;
   }
 }

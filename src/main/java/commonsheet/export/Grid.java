@@ -45,7 +45,7 @@ record Grid(List<String> heads, List<Line> lines) {
                       .map(statement -> StatementText.of(column, statement))
                       .toList()));
     }
-    lines.add(line("Missing", rows, ComparisonRow::missing));
+    lines.add(line("Missing", rows, Grid::missing));
     lines.add(line("State", rows, row -> one(state(row.review()))));
     lines.add(line("Source", rows, row -> one(source(row))));
     return new Grid(
@@ -79,6 +79,10 @@ record Grid(List<String> heads, List<Line> lines) {
 
   private static List<String> one(String text) {
     return text.isEmpty() ? List.of() : List.of(text);
+  }
+
+  private static List<String> missing(ComparisonRow row) {
+    return row.missing().isEmpty() ? List.of("nothing") : row.missing();
   }
 
   private static String state(Review review) {

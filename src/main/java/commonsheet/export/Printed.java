@@ -2,10 +2,14 @@ package commonsheet.export;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.math.RoundingMode;
 
 /** Printed words and numbers, made fit for one line. */
 final class Printed {
   private static final MathContext DIGITS = new MathContext(8);
+
+  /** Significant digits for people; digits before the decimal point are never rounded away. */
+  private static final int SHOWN = 5;
 
   private Printed() {}
 
@@ -23,7 +27,31 @@ final class Printed {
 
   /** The shortest plain notation to 8 digits, such as {@code 2.5} or {@code -20}. */
   static String number(double value) {
-    BigDecimal rounded = new BigDecimal(value, DIGITS);
-    return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+    return plain(exact(value));
+  }
+
+  /** The same for people, to 5 digits, such as {@code 0.33333}. */
+  static String shown(double value) {
+    return shown(exact(value));
+  }
+
+  /**
+   * How far {@code to} lies above {@code from}, for people, without the noise of binary numbers.
+   */
+  static String distance(double from, double to) {
+    return shown(exact(to).subtract(exact(from)));
+  }
+
+  private static BigDecimal exact(double value) {
+    return new BigDecimal(value, DIGITS);
+  }
+
+  private static String shown(BigDecimal number) {
+    int beforePoint = number.precision() - number.scale();
+    return plain(number.setScale(Math.max(0, SHOWN - beforePoint), RoundingMode.HALF_EVEN));
+  }
+
+  private static String plain(BigDecimal number) {
+    return number.signum() == 0 ? "0" : number.stripTrailingZeros().toPlainString();
   }
 }

@@ -21,7 +21,7 @@ final class StatementText {
     text.append(
         statement.value() == null
             ? range(statement.low(), statement.high())
-            : Printed.number(statement.value()) + tolerance(statement));
+            : Printed.shown(statement.value()) + tolerance(statement));
     if (statement.standing() == Standing.UNSURE) {
       text.append(UNSURE);
     }
@@ -34,11 +34,11 @@ final class StatementText {
   /** Such as {@code -20 to 60}; with one bound only, {@code from -20} or {@code up to 60}. */
   static String range(Double low, Double high) {
     if (low == null) {
-      return high == null ? "" : "up to " + Printed.number(high);
+      return high == null ? "" : "up to " + Printed.shown(high);
     }
     return high == null
-        ? "from " + Printed.number(low)
-        : Printed.number(low) + " to " + Printed.number(high);
+        ? "from " + Printed.shown(low)
+        : Printed.shown(low) + " to " + Printed.shown(high);
   }
 
   private static String abbreviation(Statistic statistic) {
@@ -57,8 +57,8 @@ final class StatementText {
     if (low == null || high == null) {
       return low == null && high == null ? "" : ", " + range(low, high);
     }
-    String above = Printed.number(high - statement.value());
-    String below = Printed.number(statement.value() - low);
+    String above = Printed.distance(statement.value(), high);
+    String below = Printed.distance(low, statement.value());
     return above.equals(below) ? " ±" + above : " +" + above + "/-" + below;
   }
 }

@@ -27,20 +27,25 @@ final class Wrapping {
   private static List<String> wrap(String text, int width, String hang) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
+    int used = 0;
     boolean blank = true;
     for (String word : text.split(" ")) {
-      if (!blank && width(line.toString()) + 1 + width(word) > width) {
+      if (!blank && used + 1 + width(word) > width) {
         lines.add(line.toString());
         line = new StringBuilder(hang);
+        used = hang.length();
         blank = true;
       }
       line.append(blank ? "" : " ");
+      used += blank ? 0 : 1;
       for (int point : word.codePoints().toArray()) {
-        if (!blank && width(line.toString()) + width(point) > width) {
+        if (!blank && used + width(point) > width) {
           lines.add(line.toString());
           line = new StringBuilder(hang);
+          used = hang.length();
         }
         line.appendCodePoint(point);
+        used += width(point);
         blank = false;
       }
     }

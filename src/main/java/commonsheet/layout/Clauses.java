@@ -21,6 +21,9 @@ final class Clauses {
           "^\\s*(\\d{1,2}([.\uFF0E]\\d{1,2}){0,3}[.\uFF0E)\u3001]?-?(?=\\s|\\p{IsHan}|\\p{Lu}[\\p{L}])|[(\uFF08]\\d{1,2}[)\uFF09]"
               + "|[\u2460-\u2473]|[a-z]\\)|[\u2022\u25CF\u25C6\u25A0\u25AA\u25C7\u25CB\u2023-])\\s*");
 
+  /** A line of a table of contents: dots lead to a page number. */
+  static final Pattern CONTENTS = Pattern.compile("[.\u2026\u00B7]{6,}");
+
   /** A label longer than this is a sentence. Common practice, no source. */
   private static final int LONGEST_LABEL = 64;
 
@@ -41,7 +44,9 @@ final class Clauses {
   Found entries(Page page, String headingBefore) {
     Reading reading = new Reading(page.number(), headingBefore);
     for (Line line : page.lines()) {
-      reading.take(line);
+      if (!CONTENTS.matcher(line.text()).find()) {
+        reading.take(line);
+      }
     }
     reading.endClause();
     return new Found(reading.entries, reading.section, reading.headings);
@@ -80,7 +85,7 @@ final class Clauses {
       int split = split(rest, line);
       boolean gap = line.box().y() - lastBottom > 1.2 * line.box().height();
       lastBottom = line.box().bottom();
-      if (split > 0) {
+      if (split > 0 && !tellsOfCycles(rest, split)) {
         endClause();
         label = rest.part(0, split);
         body = afterSeparator(rest, split);
@@ -109,6 +114,12 @@ final class Clauses {
         body = body.then(rest);
         bodyLines++;
       }
+    }
+
+    /** Under the heading "Cycle life", "Capacity ≥ 80 %" is what the cycles leave, no clause of its own. */
+    private boolean tellsOfCycles(Passage rest, int split) {
+      return vocabulary.conceptsOf(label.text()).contains("cyclelife")
+          && vocabulary.conceptsOf(rest.text().substring(0, split)).contains("capacity");
     }
 
     void endClause() {

@@ -176,8 +176,9 @@ final class Reconciler {
 
   /** The one that says more keeps its place; it takes the conditions the other adds, and loses no certainty. */
   private static Candidate better(Candidate a, Candidate b) {
-    Candidate first = weight(b) > weight(a) ? b : a;
-    Candidate second = first == a ? b : a;
+    boolean swapped = weight(b) > weight(a);
+    Candidate first = swapped ? b : a;
+    Candidate second = swapped ? a : b;
     Candidate merged = first.with(first.conditions().withMissingFrom(onlyRatesOf(first, second)));
     if (first.statistic() == null && second.statistic() != null) {
       merged = second.with(second.conditions().withMissingFrom(first.conditions()));
@@ -224,7 +225,7 @@ final class Reconciler {
   private static List<Candidate> contradictions(List<Candidate> said) {
     List<Candidate> marked = new ArrayList<>();
     for (Candidate c : said) {
-      Optional<Candidate> other = said.stream().filter(o -> o != c && contradict(c, o)).findFirst();
+      Optional<Candidate> other = said.stream().filter(o -> contradict(c, o)).findFirst();
       marked.add(
           other.isPresent()
               ? c.doubted("the sheet also says " + shownValue(other.get()) + " on page " + other.get().page())

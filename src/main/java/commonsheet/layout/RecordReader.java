@@ -49,7 +49,7 @@ public final class RecordReader {
     Identity identity = new Identity(vocabulary, identityWords);
     Optional<String> other = identity.otherChemistry(sheet);
     if (other.isPresent()) {
-      return new Reading(List.of(), explanation, sheet.file() + " describes a " + other.get() + " cell, not a lithium-ion one; leave it out");
+      return new Reading(List.of(), explanation, "describes a " + other.get() + " cell, not a lithium-ion one; leave it out");
     }
     List<CellRecord> records = records(sheet, choice.rule(), languages, identity, candidates);
     if (records.isEmpty()) {
@@ -61,9 +61,9 @@ public final class RecordReader {
   private static String nothingRead(Sheet sheet) {
     List<Integer> pictures = sheet.pages().stream().filter(p -> p.words().isEmpty()).map(Page::number).toList();
     if (pictures.size() == sheet.pages().size()) {
-      return sheet.file() + " has no words to read, only pictures; use a version of the sheet with text";
+      return "has no words to read, only pictures; use a version of the sheet with text";
     }
-    return sheet.file() + " does not read like the datasheet of a lithium-ion cell; check that it is one";
+    return "does not read like the datasheet of a lithium-ion cell; check that it is one";
   }
 
   private static NumberStyle numberStyle(LayoutRule rule, String text) {

@@ -23,6 +23,9 @@ final class Sentences {
   /** End-of-charge currents are small: 0.01 to 0.1 C as a rule. Common practice, no source. */
   private static final double HIGHEST_TAPER_RATE = 0.2;
 
+  /** No lithium-ion cell on sale is charged to less, lithium titanate apart. Common practice, no source. */
+  private static final double LOWEST_CHARGE_VOLTAGE = 3.4;
+
   /** Which way the current goes. */
   enum Direction {
     CHARGE,
@@ -57,9 +60,22 @@ final class Sentences {
     return told;
   }
 
+  /** Whether a concept stands between the figure before (or the sentence's start) and this figure. */
+  boolean introducedBy(String text, Figure figure, String concept) {
+    List<Figure> figures = parser.find(text);
+    int index = figures.indexOf(figure);
+    return index >= 0 && new View(text, vocabulary.hits(text), figures, index).sinceLastFigure(concept);
+  }
+
   private Told.Part part(String text, List<Hit> hits, List<Figure> figures, int index, Direction byDefault) {
     Figure figure = figures.get(index);
     View view = new View(text, hits, figures, index);
+    if (view.firstOfPair()) {
+      return CHARGE_CURRENT;
+    }
+    if (view.secondOfPair()) {
+      return DISCHARGE_CURRENT;
+    }
     return switch (figure.unit().dimension()) {
       case VOLTAGE -> voltage(view, byDefault);
       case CURRENT, RATE -> current(view, byDefault);
@@ -75,8 +91,11 @@ final class Sentences {
   private Told.Part voltage(View view, Direction byDefault) {
     Direction direction = view.direction();
     boolean end = view.justAfter("cutoff") || view.sinceLastFigure("cutoff") || view.sinceLastFigure("until");
-    if (view.figure().isRange()) {
+    if (view.figure().isRange() || view.figure().value() == null) {
       return OTHER;
+    }
+    if (view.sinceLastFigure("cutoff") && view.figure().in("V").value() < LOWEST_CHARGE_VOLTAGE) {
+      return CUTOFF_VOLTAGE;
     }
     if (direction == Direction.DISCHARGE || direction == Direction.BOTH && end) {
       return CUTOFF_VOLTAGE;
@@ -144,6 +163,23 @@ final class Sentences {
   private record View(String text, List<Hit> hits, List<Figure> figures, int index) {
     Figure figure() {
       return figures.get(index);
+    }
+
+    /** "(0.5C/0.5C)" gives the charge rate first and the discharge rate second. */
+    boolean firstOfPair() {
+      return index + 1 < figures.size() && pair(figure(), figures.get(index + 1));
+    }
+
+    boolean secondOfPair() {
+      return index > 0 && pair(figures.get(index - 1), figure());
+    }
+
+    private boolean pair(Figure first, Figure second) {
+      return isRate(first) && isRate(second) && text.substring(first.end(), second.start()).trim().equals("/");
+    }
+
+    private static boolean isRate(Figure figure) {
+      return figure.unit() != null && figure.unit().dimension() == Dimension.RATE;
     }
 
     private int sentenceStart() {

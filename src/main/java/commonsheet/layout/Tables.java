@@ -103,7 +103,7 @@ final class Tables {
     List<Entry> entries() {
       for (int row = 0; row < table.rows(); row++) {
         List<Cell> cells = row(row);
-        if (cells.isEmpty()) {
+        if (cells.isEmpty() || cells.stream().anyMatch(c -> Clauses.CONTENTS.matcher(c.text()).find())) {
           continue;
         }
         if (isHeader(cells, row)) {
@@ -157,7 +157,6 @@ final class Tables {
       headed = true;
       Arrays.fill(roles, Role.UNKNOWN);
       Arrays.fill(headings, Passage.EMPTY);
-      int unknown = 0;
       for (Cell cell : cells) {
         Optional<Role> role = vocabulary.role(cell.text());
         boolean model = role.isEmpty() && looksLikeModel(cell.text());
@@ -167,11 +166,23 @@ final class Tables {
             headings[c] = passage(cell);
           }
         }
-        unknown += role.isEmpty() ? 1 : 0;
       }
       if (Arrays.stream(roles).noneMatch(r -> r == Role.LABEL)) {
         nameLabelColumn();
       }
+      if (Arrays.stream(roles).noneMatch(Role::holdsValues)) {
+        nameValueColumn(cells);
+      }
+    }
+
+    /** "Item | Characteristics | Remark": of two headings that could head the labels, the later heads the values. */
+    private void nameValueColumn(List<Cell> cells) {
+      List<Cell> labels = cells.stream().filter(c -> roles[c.column()] == Role.LABEL).toList();
+      if (labels.size() < 2) {
+        return;
+      }
+      Cell last = labels.get(labels.size() - 1);
+      Arrays.fill(roles, last.column(), Math.min(roles.length, last.column() + last.columns()), Role.VALUE);
     }
 
     private void nameLabelColumn() {
@@ -322,7 +333,7 @@ final class Tables {
         return;
       }
       splitValueSpan(labels, valueCells);
-      labels = continued(labels, row);
+      labels = continued(labels);
       if (valueCells.isEmpty()) {
         if (!conditions.isBlank() && !labels.isEmpty()) {
           add(labels, List.of(), conditions, unit);
@@ -350,7 +361,7 @@ final class Tables {
         }
       }
       for (Cell cell : plain) {
-        if (cell != last) {
+        if (cell.column() != last.column()) {
           if (cell.column() < last.column()) {
             labels.add(passage(cell));
           }
@@ -360,7 +371,7 @@ final class Tables {
     }
 
     /** A row without a label, or with one that only adds a condition, goes on with the label above. */
-    private List<Passage> continued(List<Passage> labels, int row) {
+    private List<Passage> continued(List<Passage> labels) {
       boolean onlyCondition =
           !labels.isEmpty() && labels.stream().allMatch(l -> l.text().trim().startsWith("(") || l.text().trim().startsWith("\uFF08"));
       if (labels.isEmpty()) {

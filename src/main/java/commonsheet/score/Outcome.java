@@ -2,6 +2,7 @@ package commonsheet.score;
 
 import commonsheet.record.Statement;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * What became of one truth row, one statement, or the two paired.
@@ -23,7 +24,12 @@ public record Outcome(Kind kind, TruthRow expected, Statement read, List<Differe
     /** The sheet does not say what the statement says. */
     SPURIOUS,
     /** Spurious as well: says once more what another statement says rightly; holds that row. */
-    REPEATED
+    REPEATED;
+
+    /** The name used in listings and JSON, such as {@code right}. */
+    public String label() {
+      return name().toLowerCase(Locale.ROOT);
+    }
   }
 
   public Outcome {

@@ -10,7 +10,6 @@ import commonsheet.record.Standing;
 import commonsheet.record.Statement;
 import commonsheet.record.Statistic;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 
 /** The scores for scripts. Members are added, never renamed, within one version of the form. */
@@ -74,7 +73,7 @@ final class ScoreJson {
   }
 
   private static void outcome(ObjectNode node, Outcome outcome) {
-    node.put("outcome", label(outcome.kind()));
+    node.put("outcome", outcome.kind().label());
     node.put("quantity", outcome.quantity());
     TruthRow row = outcome.expected();
     if (row != null) {
@@ -151,7 +150,7 @@ final class ScoreJson {
 
   private static void field(ObjectNode node, FieldOutcome field) {
     node.put("field", field.expected().name());
-    node.put("outcome", label(field.kind()));
+    node.put("outcome", field.kind().label());
     node.put("expected", field.expected().expected());
     put(node, "read", field.read());
     put(node, "page", field.expected().page());
@@ -162,9 +161,5 @@ final class ScoreJson {
     if (value != null) {
       node.putPOJO(name, value);
     }
-  }
-
-  private static String label(Outcome.Kind kind) {
-    return kind.name().toLowerCase(Locale.ROOT);
   }
 }

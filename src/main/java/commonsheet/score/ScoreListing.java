@@ -33,7 +33,7 @@ final class ScoreListing {
   private void field(FieldOutcome field) {
     TruthField expected = field.expected();
     if (field.kind() != Outcome.Kind.RIGHT) {
-      line("  ", label(field.kind()) + ' ' + expected.name());
+      line("  ", field.kind().label() + ' ' + expected.name());
       line("    expected  ", expected.expected() + place(expected.page(), expected.text()));
       if (field.read() != null) {
         line("    read      ", field.read());
@@ -129,9 +129,5 @@ final class ScoreListing {
 
   private static String join(List<Difference> differences) {
     return differences.stream().map(Difference::toString).collect(Collectors.joining(", "));
-  }
-
-  private static String label(Outcome.Kind kind) {
-    return kind.name().toLowerCase(java.util.Locale.ROOT);
   }
 }

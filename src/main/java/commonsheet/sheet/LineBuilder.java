@@ -34,6 +34,25 @@ final class LineBuilder {
     return lines.stream().map(LineBuilder::line).toList();
   }
 
+  /** The lines cut wherever a gap is wider than so many times the font size. */
+  static List<Line> fragments(List<Word> words, double gap) {
+    List<Line> out = new ArrayList<>();
+    for (Line line : lines(words)) {
+      int from = 0;
+      double right = -Double.MAX_VALUE;
+      for (int i = 0; i < line.words().size(); i++) {
+        Word word = line.words().get(i);
+        if (i > from && word.box().x() - right > gap * word.size()) {
+          out.add(new Line(line.words().subList(from, i)));
+          from = i;
+        }
+        right = Math.max(i == from ? -Double.MAX_VALUE : right, word.box().right());
+      }
+      out.add(new Line(line.words().subList(from, line.words().size())));
+    }
+    return out;
+  }
+
   private static List<Word> nearest(List<List<Word>> lines, Word word) {
     List<Word> best = null;
     double most = SAME_LINE;

@@ -1,36 +1,102 @@
 package commonsheet.sheet;
 
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Set;
 
 /** Makes lines and tables of what the pages hold, seen together. */
 final class SheetBuilder {
   private SheetBuilder() {}
 
   static Sheet build(String file, String sha256, String title, List<PageContent> contents) {
-    List<Page> pages = new ArrayList<>();
+    List<List<Table>> ruled = new ArrayList<>();
     for (PageContent content : contents) {
-      pages.add(page(content));
+      ruled.add(
+          new RuledTables(content.width(), content.height(), content.body(), content.curves())
+              .find(content.rulings()));
+    }
+    List<List<Word>> running = RunningText.find(contents, ruled);
+    List<Page> pages = new ArrayList<>();
+    for (int i = 0; i < contents.size(); i++) {
+      pages.add(page(contents.get(i), ruled.get(i), running.get(i)));
     }
     return new Sheet(file, sha256, title, pages);
   }
 
-  private static Page page(PageContent content) {
-    List<Table> tables =
-        new RuledTables(content.width(), content.height(), content.body(), content.curves())
-            .find(content.rulings());
-    List<Word> free = new ArrayList<>(content.body());
-    tables.forEach(t -> t.cells().forEach(c -> c.lines().forEach(l -> free.removeAll(l.words()))));
-    List<Word> all = new ArrayList<>(content.body());
-    all.addAll(content.aside());
+  private static Page page(PageContent content, List<Table> ruled, List<Word> running) {
+    List<Table> tables = new ArrayList<>();
+    for (Table table : ruled) {
+      List<Word> words = words(table);
+      if (words.isEmpty() || !running.containsAll(words)) {
+        tables.add(table);
+      }
+    }
+    List<Word> free = without(content.body(), running);
+    for (Table table : tables) {
+      free = without(free, words(table));
+    }
+    UnruledTables finder = new UnruledTables(rules(content, tables), content.curves());
+    List<Line> lines = new ArrayList<>();
+    for (List<Word> region : ReadingOrder.regions(free)) {
+      List<Word> rest = region;
+      for (Table table : finder.find(region)) {
+        tables.add(table);
+        rest = without(rest, words(table));
+      }
+      lines.addAll(LineBuilder.lines(rest));
+    }
+    List<Word> all = inOrder(content, running, tables, lines);
     return new Page(
         content.number(),
         content.width(),
         content.height(),
         all,
-        LineBuilder.lines(free),
+        lines,
         tables,
-        List.of(),
+        running,
         content.pictures().kind(all.size(), content.width(), content.height()));
+  }
+
+  private static List<Ruling> rules(PageContent content, List<Table> tables) {
+    return content.rulings().level().stream()
+        .filter(
+            r -> tables.stream().noneMatch(t -> t.box().contains(r.box().centreX(), r.at())))
+        .toList();
+  }
+
+  private static List<Word> words(Table table) {
+    List<Word> words = new ArrayList<>();
+    table.cells().forEach(c -> c.lines().forEach(l -> words.addAll(l.words())));
+    return words;
+  }
+
+  private static List<Word> without(List<Word> words, Collection<Word> taken) {
+    Set<Word> gone = Collections.newSetFromMap(new IdentityHashMap<>());
+    gone.addAll(taken);
+    return words.stream().filter(w -> !gone.contains(w)).toList();
+  }
+
+  /** Running words, lines and tables from top to bottom as they begin, then what stands aside. */
+  private static List<Word> inOrder(
+      PageContent content, List<Word> running, List<Table> tables, List<Line> lines) {
+    List<Word> all = new ArrayList<>(running);
+    List<Table> waiting = new ArrayList<>(tables);
+    for (Line line : lines) {
+      waiting.removeIf(
+          t -> {
+            boolean before = t.box().bottom() <= line.box().y() && t.box().sharedWidth(line.box()) > 0;
+            if (before) {
+              all.addAll(words(t));
+            }
+            return before;
+          });
+      all.addAll(line.words());
+    }
+    waiting.forEach(t -> all.addAll(words(t)));
+    all.addAll(content.aside());
+    return all;
   }
 }

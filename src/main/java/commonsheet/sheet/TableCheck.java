@@ -10,6 +10,8 @@ final class TableCheck {
   /** A grid that curves run through must be filled more than this to be a table all the same. */
   private static final double FILLED_DESPITE_CURVES = 0.6;
 
+  private static final int LEAST_ROWS_DESPITE_CURVES = 3;
+
   /** A curve that covers this share of the grid's width or height runs through it. */
   private static final double RUNS_THROUGH = 0.3;
 
@@ -26,7 +28,10 @@ final class TableCheck {
     double share = (double) filled.size() / table.cells().size();
     boolean charted =
         curves.stream().anyMatch(c -> runsThrough(c, table.box()))
-            && share < FILLED_DESPITE_CURVES;
+            && (share < FILLED_DESPITE_CURVES || table.rows() < LEAST_ROWS_DESPITE_CURVES);
+    if (table.rows() == 1 && filled.stream().allMatch(c -> c.text().length() <= 2)) {
+      return false;
+    }
     return share >= LEAST_FILLED && !charted && acrossBorders(filled) <= ACROSS_BORDERS;
   }
 
