@@ -82,7 +82,10 @@ final class ExplainCommand implements Callable<Integer> {
     out.println();
     long matched = outcomes.stream().filter(Outcome::matched).count();
     out.println(
-        matched + " of " + SheetLine.count(outcomes.size(), "labelled line") + " gave a statement.");
+        matched
+            + " of "
+            + SheetLine.count(outcomes.size(), "labelled line")
+            + " gave a statement.");
     out.flush();
   }
 
