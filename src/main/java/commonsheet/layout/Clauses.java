@@ -8,6 +8,7 @@ import commonsheet.sheet.Page;
 import commonsheet.sheet.Word;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -18,7 +19,8 @@ import java.util.regex.Pattern;
 final class Clauses {
   private static final Pattern MARKER =
       Pattern.compile(
-          "^\\s*(\\d{1,2}([.\uFF0E]\\d{1,2}){0,3}[.\uFF0E)\u3001]?-?(?=\\s|\\p{IsHan}|\\p{Lu}[\\p{L}])|[(\uFF08]\\d{1,2}[)\uFF09]"
+          "^\\s*(\\d{1,2}([.\uFF0E]\\d{1,2}){1,3}[.\uFF0E)\u3001]?(?=\\s+\\p{L}|\\p{IsHan}|\\p{Lu}\\p{L})"
+              + "|\\d{1,2}[.\uFF0E)\u3001]-?(?=\\s*\\p{L})|\\d{1,2}(?=\\s+(\\p{Lu}|\\p{IsHan}))|[(\uFF08](\\d{1,2}|[a-h])[)\uFF09]"
               + "|[\u2460-\u2473]|[a-z]\\)|[\u2022\u25CF\u25C6\u25A0\u25AA\u25C7\u25CB\u2023-])\\s*");
 
   /** A line of a table of contents: dots lead to a page number. */
@@ -32,6 +34,9 @@ final class Clauses {
 
   private static final int LONGEST_BODY_LINES = 14;
 
+  /** A line set in by more points than this stands in the column of values. */
+  private static final double INDENT = 60;
+
   private final Vocabulary vocabulary;
   private final FigureParser parser;
 
@@ -41,10 +46,10 @@ final class Clauses {
   }
 
   /** The entries of a page's lines, given the heading the page before ended under. */
-  Found entries(Page page, String headingBefore) {
+  Found entries(Page page, String headingBefore, Set<Line> footnotes) {
     Reading reading = new Reading(page.number(), headingBefore);
     for (Line line : page.lines()) {
-      if (!CONTENTS.matcher(line.text()).find()) {
+      if (!CONTENTS.matcher(line.text()).find() && !footnotes.contains(line)) {
         reading.take(line);
       }
     }
@@ -71,6 +76,10 @@ final class Clauses {
     private double lastBottom;
     private double headingY;
     private double headingX;
+    private Passage above = Passage.EMPTY;
+    private Passage lastLabel = Passage.EMPTY;
+    private double lastX;
+    private double lastLabelBottom;
 
     Reading(int page, String section) {
       this.page = page;
@@ -84,10 +93,14 @@ final class Clauses {
       Passage rest = numbered ? passage.part(marker.end(), passage.text().length()) : passage;
       int split = split(rest, line);
       boolean gap = line.box().y() - lastBottom > 1.2 * line.box().height();
+      lastLabelBottom = lastBottom;
       lastBottom = line.box().bottom();
       if (split > 0 && !tellsOfCycles(rest, split)) {
         endClause();
         label = rest.part(0, split);
+        above = goesOnAbove(line) ? lastLabel : Passage.EMPTY;
+        lastLabel = above.isBlank() ? label : lastLabel;
+        lastX = above.isBlank() ? line.box().x() : lastX;
         body = afterSeparator(rest, split);
         labelHasValue = true;
         bodyLines = 1;
@@ -125,6 +138,9 @@ final class Clauses {
     void endClause() {
       if (!body.isBlank() && (labelHasValue || !label.isBlank() || !section.isBlank())) {
         List<Passage> labels = new ArrayList<>();
+        if (!above.isBlank()) {
+          labels.add(above);
+        }
         if (!label.isBlank()) {
           labels.add(label);
         }
@@ -141,17 +157,25 @@ final class Clauses {
                 labelHasValue ? "clause" : "paragraph"));
       }
       if (!label.isBlank() || !body.isBlank()) {
-        headings.add(new Heading(headingY, headingX, section, body));
+        headings.add(new Heading(headingY, headingX, section, label.then(body)));
       }
       label = Passage.EMPTY;
+      above = Passage.EMPTY;
       body = Passage.EMPTY;
       labelHasValue = false;
+    }
+
+    /** A line set far to the right of the labelled line above it goes on with that line's label. */
+    private boolean goesOnAbove(Line line) {
+      return !lastLabel.isBlank()
+          && line.box().x() - lastX > INDENT
+          && line.box().y() - lastLabelBottom < 1.5 * line.box().height();
     }
 
     private Passage afterSeparator(Passage rest, int split) {
       int from = split;
       String text = rest.text();
-      while (from < text.length() && (text.charAt(from) == ':' || text.charAt(from) == '\uFF1A' || text.charAt(from) == '=' || Character.isWhitespace(text.charAt(from)))) {
+      while (from < text.length() && (text.charAt(from) == ':' || text.charAt(from) == '\uFF1A' || text.charAt(from) == '=' || text.charAt(from) == '.' || Character.isWhitespace(text.charAt(from)))) {
         from++;
       }
       return rest.part(from, text.length());
@@ -165,11 +189,22 @@ final class Clauses {
     if (colon > 0 && colon <= LONGEST_LABEL && known(text.substring(0, colon)) && colon + 1 < text.trim().length()) {
       return colon;
     }
+    int runIn = runInHeading(text);
+    if (runIn > 0) {
+      return runIn;
+    }
     int gap = wideGap(rest, line);
     if (gap > 0 && gap <= LONGEST_LABEL && known(text.substring(0, gap))) {
       return gap;
     }
     return beforeFigure(text);
+  }
+
+  /** "Cycle life. Charge with 1 C to …": a short label, a full stop, a sentence. */
+  private int runInHeading(String text) {
+    int stop = text.indexOf(". ");
+    boolean sentence = stop > 3 && stop + 2 < text.length() && Character.isUpperCase(text.charAt(stop + 2));
+    return sentence && Tokens.of(text.substring(0, stop)).size() <= 5 && known(text.substring(0, stop)) ? stop : 0;
   }
 
   private static int firstColon(String text) {

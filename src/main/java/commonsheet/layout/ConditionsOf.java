@@ -1,5 +1,6 @@
 package commonsheet.layout;
 
+import commonsheet.quantity.Bound;
 import commonsheet.quantity.Dimension;
 import commonsheet.quantity.Figure;
 import commonsheet.record.Conditions;
@@ -102,6 +103,12 @@ final class ConditionsOf {
               .with(Conditions.TEMPERATURE_LOW, celsius.low())
               .with(Conditions.TEMPERATURE_HIGH, celsius.high())
           : Conditions.NONE;
+    }
+    if (figure.bound() == Bound.AT_LEAST && terms.mayCarry(quantity, Conditions.TEMPERATURE_LOW)) {
+      return one(quantity, Conditions.TEMPERATURE_LOW, figure, "Cel");
+    }
+    if (figure.bound() == Bound.AT_MOST && terms.mayCarry(quantity, Conditions.TEMPERATURE_HIGH)) {
+      return one(quantity, Conditions.TEMPERATURE_HIGH, figure, "Cel");
     }
     return one(quantity, Conditions.TEMPERATURE, figure, "Cel");
   }

@@ -30,6 +30,7 @@ final class EntryReader {
   private final Procedures procedures;
   private final CycleLife cycleLife;
   private final StorageShare storageShare;
+  private final TemperatureColumns temperatureColumns;
 
   EntryReader(Vocabulary vocabulary, Terms terms, QuantityCatalogue quantities, FigureParser parser) {
     this.vocabulary = vocabulary;
@@ -43,6 +44,7 @@ final class EntryReader {
     this.candidates = new Candidates(quantities, terms, naming);
     this.procedures = new Procedures(sentences, statistics, naming, candidates);
     this.cycleLife = new CycleLife(parser, sentences, candidates);
+    this.temperatureColumns = new TemperatureColumns(parser, sentences, terms, quantities, candidates);
     this.storageShare = new StorageShare(vocabulary, parser, candidates);
   }
 
@@ -54,8 +56,11 @@ final class EntryReader {
     }
     Set<String> outer = naming.outer(entry);
     List<Candidate> found = new ArrayList<>();
-    for (Entry.Value value : entry.values()) {
-      found.addAll(readValue(entry, value, outer));
+    found.addAll(temperatureColumns.read(entry, outer));
+    if (found.isEmpty()) {
+      for (Entry.Value value : entry.values()) {
+        found.addAll(readValue(entry, value, outer));
+      }
     }
     if (outer.contains("cyclelife") && found.stream().noneMatch(c -> c.quantity().equals("cycleLife"))) {
       // A share of the capacity in a row about cycle life is what the cycles leave.
@@ -124,8 +129,8 @@ final class EntryReader {
 
   private List<Candidate> readPiece(Entry entry, Entry.Value own, Set<String> outer) {
     Passage piece = own.text();
-    List<Figure> figures = withUnits(parser.find(piece.text()), own.unit());
-    Map<Term, List<Figure>> named = naming.named(piece, figures, outer, own.conditions());
+    List<Figure> figures = withUnits(parser, parser.find(piece.text()), own.unit());
+    Map<Term, List<Figure>> named = naming.named(entry, piece, figures, withColumn(outer, own.role()), own.conditions());
     for (Map.Entry<Term, List<Figure>> entryOfTerm : named.entrySet()) {
       Term term = entryOfTerm.getKey();
       QuantityKind kind = quantities.get(term.quantity());
@@ -142,13 +147,22 @@ final class EntryReader {
     return List.of();
   }
 
+  /** A column headed "Max." makes "Charge current" a maximum, unless the label says which current it is. */
+  private static Set<String> withColumn(Set<String> outer, Role role) {
+    Statistic statistic = Statistics.column(role);
+    if (statistic == null || outer.contains("standard") || outer.contains("fast") || !outer.contains("current")) {
+      return outer;
+    }
+    return Naming.merge(outer, Set.of(statistic.label()));
+  }
+
   /** Numbers without units scattered in text (the ticks of a chart) are no values. */
   private static boolean bareWhereItMayNot(Entry entry, QuantityKind kind, List<Figure> figures) {
     boolean bare = figures.stream().allMatch(f -> f.unit() == null);
     return bare && entry.layoutRule().equals("paragraph") && kind.dimension() != Dimension.TEMPERATURE;
   }
 
-  private List<Figure> withUnits(List<Figure> figures, String unitText) {
+  static List<Figure> withUnits(FigureParser parser, List<Figure> figures, String unitText) {
     if (unitText == null || unitText.isBlank()) {
       return figures;
     }
@@ -213,7 +227,12 @@ final class EntryReader {
     }
     told.addAll(sentences.read(own.conditions().text(), direction));
     told.addAll(sentences.read(entry.conditions().text(), direction));
-    told.addAll(sentences.read(entry.context().text(), Direction.UNKNOWN));
+    boolean warm = told.stream().anyMatch(t -> t.figure().unit().dimension() == Dimension.TEMPERATURE);
+    for (Told t : sentences.read(entry.context().text(), Direction.UNKNOWN)) {
+      if (!warm || t.figure().unit().dimension() != Dimension.TEMPERATURE) {
+        told.add(t);
+      }
+    }
     return told;
   }
 }

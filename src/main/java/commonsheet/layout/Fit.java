@@ -1,5 +1,6 @@
 package commonsheet.layout;
 
+import commonsheet.quantity.Bound;
 import commonsheet.quantity.Dimension;
 import commonsheet.quantity.Figure;
 import commonsheet.quantity.QuantityKind;
@@ -19,10 +20,15 @@ final class Fit {
     }
     Dimension dimension = figure.unit().dimension();
     if (kind.range()) {
-      return dimension == Dimension.TEMPERATURE && (figure.low() != null || figure.high() != null);
+      // A temperature with a tolerance is that of a test, except where a storage is recommended.
+      boolean wide = figure.isRange() || kind.name().equals("storageTemperature") && figure.low() != null;
+      return dimension == Dimension.TEMPERATURE && wide;
     }
     if (figure.value() == null && (kind.dimension() == Dimension.VOLTAGE || kind.dimension() == Dimension.CURRENT)) {
       return false; // a window to keep within, not a rating
+    }
+    if (kind.name().startsWith("capacityRe") && figure.bound() == Bound.AT_MOST) {
+      return false; // a loss
     }
     if (kind.dimension() == Dimension.CURRENT) {
       // mAh printed where mA is meant is a common slip; it is read, with a doubt.

@@ -1,11 +1,13 @@
 package commonsheet.layout;
 
+import commonsheet.quantity.Dimension;
 import commonsheet.quantity.Figure;
 import commonsheet.quantity.QuantityCatalogue;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
@@ -17,6 +19,11 @@ final class Naming {
 
   /** A remark of so few words ("Charging") can say which of two quantities a row is about. */
   private static final int SHORT_REMARK_WORDS = 8;
+
+  /** What a share is of stands no further behind it than this many characters. */
+  private static final int REACH = 48;
+
+  private static final Set<String> SHARES = Set.of("capacity", "retention", "recovery");
 
   private static final Pattern IN_BRACKETS = Pattern.compile("[(\\uFF08\\[][^)\\uFF09\\]]*[)\\uFF09\\]]");
   private static final Set<String> DIRECTIONS = Set.of("charge", "discharge");
@@ -66,8 +73,12 @@ final class Naming {
   }
 
   /** Each term that names a figure of the piece, with the figures it names; in order of the figures. */
-  Map<Term, List<Figure>> named(Passage piece, List<Figure> figures, Set<String> outer, Passage remark) {
+  Map<Term, List<Figure>> named(Entry entry, Passage piece, List<Figure> figures, Set<String> outer, Passage remark) {
     Map<Term, List<Figure>> named = namedBy(piece, figures, outer);
+    if (named.isEmpty() && !entry.section().isBlank() && !isSentence(entry.section())) {
+      // Under the heading "Temperature", "Charge" is a temperature.
+      named = namedBy(piece, figures, merge(vocabulary.conceptsOf(entry.section()), outer));
+    }
     if (named.isEmpty() && Tokens.of(remark.text()).size() <= SHORT_REMARK_WORDS) {
       named = namedBy(piece, figures, merge(outer, vocabulary.conceptsOf(remark.text())));
     }
@@ -100,16 +111,44 @@ final class Naming {
       from = index == 0 ? 0 : figures.get(index - 1).end();
       from = Math.max(from, lastStop(text, figure.start()));
     }
-    return vocabulary.conceptsOf(introducing(text.substring(from, figure.start())));
+    Set<String> inner = new LinkedHashSet<>(vocabulary.conceptsOf(introducing(text.substring(from, figure.start()))));
+    if (figure.qualifier() != null) {
+      inner.add(figure.qualifier().name().toLowerCase(Locale.ROOT));
+    }
+    if (figure.unit() != null && figure.unit().dimension() == Dimension.RATIO) {
+      inner = merge(inner, after(text, figures, index));
+    }
+    return inner;
+  }
+
+  /** A share is followed by what it is of: "80 % of the nominal capacity", "90 % (retention)". */
+  private Set<String> after(String text, List<Figure> figures, int index) {
+    int from = figures.get(index).end();
+    int to = index + 1 < figures.size() ? figures.get(index + 1).start() : text.length();
+    for (int i = from; i < to; i++) {
+      if (",;\u3002\uFF0C\uFF1B".indexOf(text.charAt(i)) >= 0) {
+        to = i;
+      }
+    }
+    Set<String> named = new LinkedHashSet<>(vocabulary.conceptsOf(text.substring(from, Math.min(to, from + REACH))));
+    named.retainAll(SHARES);
+    return named;
   }
 
   static boolean isSentence(String text) {
     return Tokens.of(text).size() > LONGEST_ITEM_WORDS;
   }
 
+  /** Where the last sentence before a place ends: a full stop and a capital, or the Chinese one. */
   private static int lastStop(String text, int before) {
-    int stop = Math.max(text.lastIndexOf(". ", before), text.lastIndexOf('\u3002', before));
-    return Math.max(0, stop);
+    for (int i = before - 1; i > 0; i--) {
+      char c = text.charAt(i);
+      boolean stop = c == '.' && i + 2 < before && Character.isWhitespace(text.charAt(i + 1)) && Character.isUpperCase(text.charAt(i + 2));
+      if (stop || c == '\u3002') {
+        return i;
+      }
+    }
+    return 0;
   }
 
   /** Words in brackets and after an "@" are conditions. */
@@ -135,6 +174,17 @@ final class Naming {
     }
     merged.addAll(inner);
     return merged;
+  }
+
+  /** Whether the words of a passage by themselves name one of its figures. */
+  boolean namesItself(Passage passage, List<Figure> figures) {
+    return !namedBy(passage, figures, Set.of()).isEmpty();
+  }
+
+  /** Whether a label names a quantity that the figure can be a value of. */
+  boolean names(String label, Figure figure) {
+    Set<String> concepts = vocabulary.conceptsOf(label);
+    return terms.fitting(concepts).stream().anyMatch(t -> Fit.fits(quantities.get(t.quantity()), figure));
   }
 
   /** How much of the label's words the vocabulary knows, 0 to 1. */

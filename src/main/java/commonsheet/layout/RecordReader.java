@@ -95,7 +95,8 @@ public final class RecordReader {
     Footnotes footnotes = Footnotes.of(sheet);
     EntryReader reader = new EntryReader(vocabulary, terms, quantities, parser);
     List<Candidate> candidates = new ArrayList<>();
-    for (Entry entry : entries(sheet, vocabulary, parser)) {
+    Naming naming = new Naming(vocabulary, terms, quantities);
+    for (Entry entry : entries(sheet, vocabulary, parser, naming, footnotes)) {
       Entry noted = withFootnotes(entry, footnotes);
       candidates.addAll(reader.read(noted, outcomes));
       candidates.addAll(reader.mentions(noted));
@@ -120,25 +121,29 @@ public final class RecordReader {
             entry.layoutRule());
   }
 
-  private static List<Entry> entries(Sheet sheet, Vocabulary vocabulary, FigureParser parser) {
+  private static List<Entry> entries(
+      Sheet sheet, Vocabulary vocabulary, FigureParser parser, Naming naming, Footnotes footnotes) {
     Clauses clauses = new Clauses(vocabulary, parser);
-    Tables tables = new Tables(vocabulary, parser);
+    Tables tables = new Tables(vocabulary, parser, naming);
     List<Entry> entries = new ArrayList<>();
     String section = "";
     Tables.Carry carry = null;
     for (Page page : sheet.pages()) {
-      Clauses.Found found = clauses.entries(page, section);
+      Clauses.Found found = clauses.entries(page, section, footnotes.lines(page.number()));
       entries.addAll(found.entries());
+      boolean first = true;
       for (Table table : page.tables()) {
         Optional<Clauses.Heading> above = headingAbove(table, found.headings());
         String heading = above.map(Clauses.Heading::text).orElse(section);
         Passage context = above.map(Clauses.Heading::paragraph).orElse(Passage.EMPTY);
-        Tables.Result result = tables.entries(page.number(), table, heading, context, carry);
+        Tables.Result result = tables.entries(page.number(), table, heading, context, first ? carry : null);
+        first = false;
         entries.addAll(result.entries());
         carry = result.carry();
       }
       section = found.lastSection();
     }
+    entries.addAll(footnotes.entries());
     return entries;
   }
 

@@ -17,6 +17,12 @@ final class Sentences {
   /** A word that belongs to a figure stands no further from it than this many characters. */
   private static final int NEAR = 14;
 
+  /** "0.2C discharge": the word follows at once. */
+  private static final int ADJACENT = 4;
+
+  /** Words that may stand between a current and the word that says which way it goes. */
+  private static final List<String> LINKS = List.of("constantcurrent", "constantvoltage", "rate", "current", "continuous", "standard", "cutoff");
+
   /** Storage shorter than this is a rest before a test. Common practice, no source. */
   private static final double SHORTEST_STORAGE_SECONDS = 20 * 3600.0;
 
@@ -258,7 +264,7 @@ final class Sentences {
     }
 
     private Direction following() {
-      int limit = figure().end() + NEAR;
+      int limit = figure().end() + ADJACENT;
       Direction found = Direction.UNKNOWN;
       for (Hit hit : hits) {
         if (hit.start() < figure().end()) {
@@ -271,7 +277,7 @@ final class Sentences {
         if (here != Direction.UNKNOWN) {
           found = found == Direction.UNKNOWN || found == here ? here : Direction.BOTH;
           limit = hit.end() + 8; // "charge and discharge", "charge/discharge"
-        } else if (hit.means("constantcurrent") || hit.means("constantvoltage")) {
+        } else if (LINKS.stream().anyMatch(hit::means)) {
           limit = hit.end() + NEAR; // "1C CC (constant current) charge"
         }
       }

@@ -22,10 +22,12 @@ final class Tables {
 
   private final Vocabulary vocabulary;
   private final FigureParser parser;
+  private final Naming naming;
 
-  Tables(Vocabulary vocabulary, FigureParser parser) {
+  Tables(Vocabulary vocabulary, FigureParser parser, Naming naming) {
     this.vocabulary = vocabulary;
     this.parser = parser;
+    this.naming = naming;
   }
 
   /**
@@ -69,6 +71,7 @@ final class Tables {
     private Passage rowContext = Passage.EMPTY;
     private List<Passage> lastLabels = List.of();
     private boolean headed;
+    private Role[] rolesBefore;
 
     Reading(int page, Table table, String section, Passage context) {
       this.page = page;
@@ -114,6 +117,7 @@ final class Tables {
           if (!headed) {
             guessRoles();
           }
+          endStated(cells);
           if (isStated(cells, row)) {
             takeStated(cells);
           } else {
@@ -150,7 +154,8 @@ final class Tables {
         return true;
       }
       boolean models = filled.size() >= 3 && filled.stream().skip(1).filter(c -> looksLikeModel(c.text())).count() >= 2;
-      return row == 0 && (models || known.size() == 1 && filled.size() >= 2 && filled.stream().noneMatch(this::hasFigure) && known.get(0) != Role.VALUE);
+      boolean labels = known.size() == 1 && known.get(0) == Role.LABEL && filled.size() >= 2;
+      return row == 0 && (models || labels && filled.stream().noneMatch(this::hasFigure));
     }
 
     private void takeHeader(List<Cell> cells) {
@@ -240,15 +245,22 @@ final class Tables {
 
     private boolean isSection(List<Cell> cells) {
       List<Cell> filled = cells.stream().filter(c -> !c.isEmpty()).toList();
+      if (filled.size() == 1 && !table.ruled() && !hasFigure(filled.get(0)) && filled.get(0).column() == 0 && headed && startsClause(filled.get(0).text())) {
+        return true;
+      }
       return filled.size() == 1 && filled.get(0).columns() >= Math.max(2, table.columns() - 1) && !hasUnitFigure(filled.get(0))
           && filled.get(0).text().length() < 80;
+    }
+
+    private boolean startsClause(String text) {
+      return Character.isDigit(text.charAt(0));
     }
 
     // ---- rows whose figures are conditions of the rows below ----
 
     private boolean isStated(List<Cell> cells, int row) {
-      List<Cell> figures = cells.stream().filter(c -> statedDimension(c) != null).toList();
-      if (figures.size() < 2 || row + 1 >= table.rows()) {
+      List<Cell> figures = cells.stream().filter(c -> statedDimension(c) != null && roles[c.column()] != Role.MODEL).toList();
+      if (figures.size() < 2 || row + 1 >= table.rows() || isNamed(cells, figures.get(0))) {
         return false;
       }
       Set<Dimension> kinds = new HashSet<>(figures.stream().map(this::statedDimension).toList());
@@ -267,6 +279,12 @@ final class Tables {
       return others >= 2;
     }
 
+    /** Whether the row's label makes its figures values of their own: "End-of-charge current | 50 mA | 65 mA". */
+    private boolean isNamed(List<Cell> cells, Cell figure) {
+      Figure first = parser.find(figure.text()).get(0);
+      return cells.stream().anyMatch(c -> c.column() < figure.column() && naming.names(c.text(), first));
+    }
+
     private Dimension statedDimension(Cell cell) {
       List<Figure> figures = parser.find(cell.text()).stream().filter(f -> f.unit() != null).toList();
       if (figures.size() != 1 || figures.get(0).isRange() || cell.text().trim().length() > figures.get(0).text().length() + 8) {
@@ -280,12 +298,37 @@ final class Tables {
     }
 
     private void takeStated(List<Cell> cells) {
+      if (rolesBefore == null) {
+        rolesBefore = roles.clone();
+      }
       for (Cell cell : cells) {
         if (statedDimension(cell) != null) {
           for (int c = cell.column(); c < cell.column() + cell.columns() && c < roles.length; c++) {
             roles[c] = Role.STATED;
             headings[c] = passage(cell);
           }
+        }
+      }
+    }
+
+    /** Stated headings end where a cell spans several of their columns. */
+    private void endStated(List<Cell> cells) {
+      if (rolesBefore == null) {
+        return;
+      }
+      for (Cell cell : cells) {
+        long stated = 0;
+        for (int c = cell.column(); c < cell.column() + cell.columns() && c < roles.length; c++) {
+          stated += roles[c] == Role.STATED ? 1 : 0;
+        }
+        boolean sameHeading = headings[cell.column()].box() != null
+            && cell.columns() > 1
+            && headings[cell.column()] == headings[Math.min(roles.length, cell.column() + cell.columns()) - 1];
+        if (stated > 1 && !sameHeading) {
+          System.arraycopy(rolesBefore, 0, roles, 0, roles.length);
+          Arrays.fill(headings, Passage.EMPTY);
+          rolesBefore = null;
+          return;
         }
       }
     }
@@ -333,14 +376,43 @@ final class Tables {
         return;
       }
       splitValueSpan(labels, valueCells);
-      labels = continued(labels);
+      conditions = valueInRemark(labels, valueCells, conditions, cells);
+      labels = valueCells.stream().anyMatch(this::namesItself) && labels.isEmpty() ? List.of() : continued(labels);
       if (valueCells.isEmpty()) {
         if (!conditions.isBlank() && !labels.isEmpty()) {
           add(labels, List.of(), conditions, unit);
+          rowContext = conditions;
         }
         return;
       }
       add(labels, valueCells, conditions, unit);
+    }
+
+    private boolean namesItself(Cell cell) {
+      return naming.namesItself(passage(cell), parser.find(cell.text()));
+    }
+
+    /** "1 month | −20 to 60 °C" under "Specification | Remark": the value stands in the remark column. */
+    private Passage valueInRemark(List<Passage> labels, List<Cell> valueCells, Passage conditions, List<Cell> cells) {
+      boolean onlyTimes =
+          valueCells.size() == 1
+              && parser.find(valueCells.get(0).text()).stream()
+                  .allMatch(f -> f.unit() != null && f.unit().dimension() == Dimension.TIME);
+      List<Cell> remarks = cells.stream().filter(c -> !c.isEmpty() && roles[c.column()].holdsConditions()).toList();
+      if (!onlyTimes || remarks.size() != 1 || !isShortFigure(remarks.get(0))) {
+        return conditions;
+      }
+      labels.add(passage(valueCells.get(0)));
+      valueCells.clear();
+      valueCells.add(remarks.get(0));
+      return Passage.EMPTY;
+    }
+
+    private boolean isShortFigure(Cell cell) {
+      List<Figure> figures = parser.find(cell.text());
+      return figures.size() == 1
+          && figures.get(0).unit() != null
+          && figures.get(0).text().length() + 6 >= cell.text().trim().length();
     }
 
     private boolean isBareNumber(Cell cell) {
@@ -395,7 +467,8 @@ final class Tables {
     private void add(List<Passage> labels, List<Cell> valueCells, Passage conditions, String unit) {
       List<Entry.Value> values = new ArrayList<>();
       for (Cell cell : valueCells) {
-        Role role = roles[cell.column()] == Role.UNKNOWN ? Role.VALUE : roles[cell.column()];
+        Role column = roles[cell.column()];
+        Role role = column == Role.UNKNOWN || column.holdsConditions() ? Role.VALUE : column;
         Passage beside = valueCells.size() > 1 ? Passage.EMPTY : conditions;
         values.add(new Entry.Value(role, headings[cell.column()], passage(cell), unit, beside));
       }
@@ -404,8 +477,8 @@ final class Tables {
       Passage before = stated ? context.page() == page || context.isBlank() ? context.then(rowContext) : rowContext : Passage.EMPTY;
       entries.add(
           new Entry(page, labels, values, common, before, section, Method.TABLE_CELL, table.ruled() ? "table" : "columns"));
-      if (values.size() == 1 && values.get(0).role() != Role.STATED) {
-        rowContext = values.get(0).text();
+      if (!stated) {
+        rowContext = values.size() == 1 ? values.get(0).text() : Passage.EMPTY;
       }
     }
   }

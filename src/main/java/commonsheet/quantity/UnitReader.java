@@ -114,11 +114,11 @@ final class UnitReader {
     return Character.toLowerCase(text.at(place));
   }
 
-  /** 1s1p, SHR-02V-S-B, 3.2 V-shaped: a letter that is part of something longer. */
+  /** 1s1p, QRS-02V-S-B, 3.2 V-shaped: a letter that is part of something longer. */
   private boolean isInsideCode(int end) {
     char next = text.at(end);
-    boolean joins = next == '-' || next == '.' || next == '\'' || next == '&';
-    return FoldedText.isDigit(next)
+    boolean joins = next == '-' || next == '\'' || next == '&';
+    return (FoldedText.isDigit(next) && text.at(end - 1) != 'V')
         || next == '_'
         || (joins && FoldedText.isLetter(text.at(end + 1)));
   }

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class FigureParserTest {
   private final FigureParser parser = new FigureParser(NumberStyle.DECIMAL_POINT);
@@ -89,10 +90,25 @@ class FigureParserTest {
 
   @Test
   void neverTakesAJoiningHyphenForAMinus() {
-    for (String text : List.of("LP804050-2000mAh", "3.7V-20℃", "(A)-10A", "cell-5V")) {
+    for (String text : List.of("QT102030-2000mAh", "3.7V-20℃", "(A)-10A", "cell-5V")) {
       assertFalse(
           parser.find(text).stream().anyMatch(f -> f.value() != null && f.value() < 0), text);
     }
+  }
+
+  /** A page of ornament, or of one endless number, is no figure and no trouble. */
+  @ParameterizedTest
+  @ValueSource(strings = {"≥", ":", "Max.:", "1.", "1,", "(", "±", "-", "1-", "~1", "9", "C/", "°"})
+  void survivesLongRuns(String part) {
+    String text = "Min. " + part.repeat(5000) + " 3.7V";
+    assertTrue(parser.find(text).stream().allMatch(figure -> figure.text().length() < 50));
+  }
+
+  @Test
+  void readsAListOfNumbers() {
+    List<Figure> figures = parser.find("20,25,30,35,40,45,50,55,60 ℃");
+    assertEquals(9, figures.size());
+    assertEquals(new TradeUnit("Cel", Dimension.TEMPERATURE), figures.get(8).unit());
   }
 
   static String inShort(Figure figure) {
