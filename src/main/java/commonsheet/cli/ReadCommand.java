@@ -1,7 +1,11 @@
 package commonsheet.cli;
 
+import commonsheet.export.ComparisonTable;
+import commonsheet.record.CellRecord;
+import commonsheet.record.RecordValidator;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -26,6 +30,14 @@ final class ReadCommand implements Callable<Integer> {
   private Path folder;
 
   @Option(
+      names = "--table",
+      paramLabel = "FILE",
+      description =
+          "Also compare the cells that were read: write the table to FILE (.csv, .md, or plain"
+              + " text) and print it.")
+  private Path table;
+
+  @Option(
       names = "--layouts",
       paramLabel = "DIR",
       description = "Folder of your own layout rule files.")
@@ -48,6 +60,9 @@ final class ReadCommand implements Callable<Integer> {
   @Override
   public Integer call() throws CommandException, InterruptedException {
     TimedReader reader = TimedReader.by(Layouts.load(layouts));
+    Thread schema = new Thread(RecordValidator::prepare, "schema");
+    schema.setDaemon(true);
+    schema.start();
     PrintWriter out = spec.commandLine().getOut();
     PrintWriter err = spec.commandLine().getErr();
     boolean json = format == OutputFormat.JSON;
@@ -56,8 +71,28 @@ final class ReadCommand implements Callable<Integer> {
         json
             ? new JsonReport(out, err, InputFiles.isSingleFile(arguments))
             : new TextReport(out, folder);
+    List<CellRecord> compared = new ArrayList<>();
     ReadRun run =
-        new ReadRun(reader, writes ? new RecordFolder(folder) : null, report, record -> {}, err);
-    return run.read(InputFiles.find(arguments, ".pdf")).status();
+        new ReadRun(
+            reader,
+            writes ? new RecordFolder(folder) : null,
+            report,
+            table == null ? record -> {} : compared::add,
+            err);
+    ReadCounts counts = run.read(InputFiles.find(arguments, ".pdf"));
+    if (!compared.isEmpty()) {
+      compare(ComparisonTable.of(compared), json, out);
+    }
+    return counts.status();
+  }
+
+  private void compare(ComparisonTable comparison, boolean json, PrintWriter out)
+      throws CommandException {
+    TableFormat.of(table).write(comparison, table);
+    if (!json) {
+      out.println("Comparison in " + table + ":");
+      out.println();
+      TableFormat.TERMINAL.print(comparison, out);
+    }
   }
 }
