@@ -14,7 +14,8 @@ import java.util.Set;
 
 /**
  * The files that a command's arguments stand for: a file for itself, whatever its name, and a
- * folder for the files in it and below it with the wanted ending, in either case, sorted by path.
+ * folder for the files in it and below it with the wanted ending, in either case, sorted by path;
+ * hidden files are left out.
  *
  * @param files each once, in the order of the arguments; a file may not exist
  * @param problems a sentence for each folder that gave none or could not be searched
@@ -61,7 +62,7 @@ record InputFiles(List<Path> files, List<String> problems) {
             @Override
             public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
               String name = file.getFileName().toString().toLowerCase(Locale.ROOT);
-              if (name.endsWith(ending) && !Files.isDirectory(file)) {
+              if (name.endsWith(ending) && !name.startsWith(".") && !Files.isDirectory(file)) {
                 found.add(file.normalize());
               }
               return FileVisitResult.CONTINUE;

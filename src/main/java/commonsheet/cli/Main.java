@@ -1,5 +1,6 @@
 package commonsheet.cli;
 
+import commonsheet.export.Caution;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.OutputStream;
@@ -24,12 +25,14 @@ import picocli.CommandLine.UnmatchedArgumentException;
     scope = ScopeType.INHERIT,
     sortOptions = false,
     usageHelpWidth = 100,
-    footer = {
-      "",
-      "A record says what a sheet says, and where. Compare every figure that matters with the sheet",
-      "itself before you build a pack: a wrong current or voltage can set it on fire."
+    footer = {"", Caution.TEXT},
+    subcommands = {
+      ReadCommand.class,
+      TableCommand.class,
+      ScoreCommand.class,
+      ExplainCommand.class,
+      SchemaCommand.class
     },
-    subcommands = {ReadCommand.class, ScoreCommand.class, SchemaCommand.class},
     synopsisSubcommandLabel = "COMMAND")
 public final class Main {
   @Option(

@@ -1,7 +1,10 @@
 package commonsheet.cli;
 
+import commonsheet.export.ComparisonTable;
+import commonsheet.record.CellRecord;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -24,6 +27,14 @@ final class ReadCommand implements Callable<Integer> {
       description = "Folder for the records; ${DEFAULT-VALUE} when none is given.",
       defaultValue = "records")
   private Path folder;
+
+  @Option(
+      names = "--table",
+      paramLabel = "FILE",
+      description =
+          "Also compare the cells that were read: write the table to FILE (.csv, .md, or plain"
+              + " text) and print it.")
+  private Path table;
 
   @Option(
       names = "--layouts",
@@ -56,8 +67,28 @@ final class ReadCommand implements Callable<Integer> {
         json
             ? new JsonReport(out, err, InputFiles.isSingleFile(arguments))
             : new TextReport(out, folder);
+    List<CellRecord> compared = new ArrayList<>();
     ReadRun run =
-        new ReadRun(reader, writes ? new RecordFolder(folder) : null, report, record -> {}, err);
-    return run.read(InputFiles.find(arguments, ".pdf")).status();
+        new ReadRun(
+            reader,
+            writes ? new RecordFolder(folder) : null,
+            report,
+            table == null ? record -> {} : compared::add,
+            err);
+    ReadCounts counts = run.read(InputFiles.find(arguments, ".pdf"));
+    if (!compared.isEmpty()) {
+      compare(ComparisonTable.of(compared), json, out);
+    }
+    return counts.status();
+  }
+
+  private void compare(ComparisonTable comparison, boolean json, PrintWriter out)
+      throws CommandException {
+    TableFormat.of(table).write(comparison, table);
+    if (!json) {
+      out.println("Comparison in " + table + ":");
+      out.println();
+      TableFormat.TERMINAL.print(comparison, out);
+    }
   }
 }

@@ -82,10 +82,6 @@ final class ReadRun {
     if (!pictures.isEmpty()) {
       remarks.add(SheetLine.pictures(pictures));
     }
-    List<Integer> partly = read.pages(PageKind.PARTLY_PICTURE);
-    if (!partly.isEmpty()) {
-      remarks.add(SheetLine.partlyPictures(partly));
-    }
     return remarks;
   }
 

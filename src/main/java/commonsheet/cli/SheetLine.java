@@ -30,13 +30,6 @@ final class SheetLine {
         + ": no words to read";
   }
 
-  /** Such as {@code pages 2 and 5 hold pictures that may show more than their words say}. */
-  static String partlyPictures(List<Integer> pages) {
-    return pages(pages)
-        + (pages.size() == 1 ? " holds" : " hold")
-        + " pictures that may show more than the words say";
-  }
-
   /** A number with its noun, such as {@code 1 finding}. */
   static String count(long number, String noun) {
     return number + " " + noun + (number == 1 ? "" : "s");

@@ -17,7 +17,7 @@ class MainTest {
 
   @Test
   void aCommandThatIsNoneIsAnsweredWithThoseThereAre() {
-    Run run = Run.of("compute", "sheet.pdf");
+    Run run = Run.of("zzz", "sheet.pdf");
     assertEquals(ExitStatus.USAGE, run.status());
     assertTrue(run.err().contains("The commands are read, "), run.err());
     assertEquals("", run.out());
@@ -36,7 +36,7 @@ class MainTest {
   void helpCarriesTheCaution() {
     Run run = Run.of("--help");
     assertEquals(ExitStatus.DONE, run.status());
-    assertTrue(run.out().contains("before you build a pack"), run.out());
+    assertTrue(run.out().contains("no substitute for the makers), run.out());
   }
 
   @Test
