@@ -43,7 +43,7 @@ public final class RecordReader {
     Vocabulary vocabulary = vocabulary(choice.rule(), languages);
     FigureParser parser = new FigureParser(numberStyle(choice.rule(), text));
     List<Outcome> outcomes = new ArrayList<>();
-    List<Candidate> candidates = candidates(sheet, vocabulary, parser, outcomes);
+    List<Candidate> candidates = candidates(sheet, choice.rule(), vocabulary, parser, outcomes);
     Explanation explanation =
         new Explanation(choice.rule().name() + " " + choice.rule().version(), choice.why(), languages, outcomes);
     Identity identity = new Identity(vocabulary, identityWords);
@@ -76,9 +76,9 @@ public final class RecordReader {
 
   private static Vocabulary vocabulary(LayoutRule rule, List<String> languages) {
     Vocabulary vocabulary = new Vocabulary();
-    vocabulary.addPhrases(rule.vocabulary().phrases());
-    vocabulary.addHeadings(rule.vocabulary().columns());
-    vocabulary.addIdentity(rule.vocabulary().identity());
+    vocabulary.addPhrases(rule.allPhrases());
+    vocabulary.addHeadings(rule.headings());
+    vocabulary.addIdentity(rule.identity());
     if (!rule.ignore().isEmpty()) {
       vocabulary.addPhrases(List.of(new Vocabulary.Phrases("appearance", rule.ignore())));
     }
@@ -91,13 +91,19 @@ public final class RecordReader {
     return vocabulary;
   }
 
-  private List<Candidate> candidates(Sheet sheet, Vocabulary vocabulary, FigureParser parser, List<Outcome> outcomes) {
+  private List<Candidate> candidates(
+      Sheet sheet, LayoutRule rule, Vocabulary vocabulary, FigureParser parser, List<Outcome> outcomes) {
+    Refinement refinement = new Refinement(rule);
     Footnotes footnotes = Footnotes.of(sheet);
     EntryReader reader = new EntryReader(vocabulary, terms, quantities, parser);
     List<Candidate> candidates = new ArrayList<>();
     for (Entry entry : entries(sheet, vocabulary, parser)) {
-      Entry noted = withFootnotes(entry, footnotes);
-      candidates.addAll(reader.read(noted, outcomes));
+      if (refinement.ignores(entry)) {
+        outcomes.add(refinement.ignored(entry));
+        continue;
+      }
+      Entry noted = refinement.prepared(withFootnotes(entry, footnotes));
+      candidates.addAll(refinement.completed(noted, reader.read(noted, outcomes)));
       candidates.addAll(reader.mentions(noted));
     }
     return AfterAbove.inherit(candidates);
