@@ -41,7 +41,7 @@ final class Refinement {
         entry.context(),
         entry.section(),
         entry.method(),
-        "layout " + rule.name());
+        "layout/" + rule.name());
   }
 
   /** The candidates with the conditions that label and column stand for; printed ones prevail. */
