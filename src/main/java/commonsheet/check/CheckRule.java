@@ -6,8 +6,8 @@ import commonsheet.record.Severity;
 import java.util.stream.Stream;
 
 /**
- * One thing that can be wrong with a record. A rule is a class or, where rules differ only in
- * their figures, an instance; it is registered in {@link StandardRules}.
+ * One thing that can be wrong with a record. A rule is a class or, where rules differ only in their
+ * figures, an instance; it is registered in {@link StandardRules}.
  */
 public interface CheckRule {
   /** The source of a rule that the trade follows without a text to cite. */

@@ -75,7 +75,9 @@ record DifferingValues(
     return findings.stream();
   }
 
-  /** Takes the first statement, those that contradict it, those that contradict these, and so on. */
+  /**
+   * Takes the first statement, those that contradict it, those that contradict these, and so on.
+   */
   private List<Statement> takeContradicting(List<Statement> open) {
     List<Statement> group = new ArrayList<>(List.of(open.remove(0)));
     for (int i = 0; i < group.size(); i++) {
@@ -103,7 +105,6 @@ record DifferingValues(
             + "; "
             + advice
             + ".";
-    return new Finding(
-        id, severity, group.stream().map(Statement::id).toList(), message, source());
+    return new Finding(id, severity, group.stream().map(Statement::id).toList(), message, source());
   }
 }

@@ -63,7 +63,6 @@ final class MinimumAboveNominalCapacity implements CheckRule {
             + " of "
             + Wording.valueAndPage(other)
             + "; check both on the sheet, they may be exchanged or misprinted.";
-    return new Finding(
-        id(), severity(), List.of(minimum.id(), other.id()), message, source());
+    return new Finding(id(), severity(), List.of(minimum.id(), other.id()), message, source());
   }
 }

@@ -19,9 +19,7 @@ final class StandardRules {
               .beyond(VOLTAGE_TOLERANCE)
               .advice("discharge to no less than the higher one until the maker has settled it"),
           differing("contradiction/nominal-voltage", "nominalVoltage").beyond(VOLTAGE_TOLERANCE),
-          differing("contradiction/capacity", "capacity")
-              .onlyAtTheSame(ConditionScope.DISCHARGE)
-              .advice("compare both places and reject the one that is not this cell's"),
+          differing("contradiction/capacity", "capacity").onlyAtTheSame(ConditionScope.DISCHARGE),
           differing(
               "contradiction/current",
               "standardChargeCurrent",

@@ -19,7 +19,13 @@ final class Wording {
 
   /** How the units of records are printed, by their UCUM codes; others are printed as they are. */
   private static final Map<String, String> UNITS =
-      Map.of("A.h", "Ah", "W.h", "Wh", "mOhm", "mΩ", "Cel", "°C", "W.h/kg", "Wh/kg", "W.h/L", "Wh/L");
+      Map.of(
+          "A.h", "Ah",
+          "W.h", "Wh",
+          "mOhm", "mΩ",
+          "Cel", "°C",
+          "W.h/kg", "Wh/kg",
+          "W.h/L", "Wh/L");
 
   private Wording() {}
 

@@ -8,6 +8,7 @@ import commonsheet.sheet.Page;
 import commonsheet.sheet.Word;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -18,8 +19,12 @@ import java.util.regex.Pattern;
 final class Clauses {
   private static final Pattern MARKER =
       Pattern.compile(
-          "^\\s*(\\d{1,2}([.\uFF0E]\\d{1,2}){0,3}[.\uFF0E)\u3001]?-?(?=\\s|\\p{IsHan}|\\p{Lu}[\\p{L}])|[(\uFF08]\\d{1,2}[)\uFF09]"
+          "^\\s*(\\d{1,2}([.\uFF0E]\\d{1,2}){1,3}[.\uFF0E)\u3001]?(?=\\s+\\p{L}|\\p{IsHan}|\\p{Lu}\\p{L})"
+              + "|\\d{1,2}[.\uFF0E)\u3001]-?(?=\\s*\\p{L})|\\d{1,2}(?=\\s+(\\p{Lu}|\\p{IsHan}))|[(\uFF08](\\d{1,2}|[a-h])[)\uFF09]"
               + "|[\u2460-\u2473]|[a-z]\\)|[\u2022\u25CF\u25C6\u25A0\u25AA\u25C7\u25CB\u2023-])\\s*");
+
+  /** A line of a table of contents: dots lead to a page number. */
+  static final Pattern CONTENTS = Pattern.compile("[.\u2026\u00B7]{6,}");
 
   /** A label longer than this is a sentence. Common practice, no source. */
   private static final int LONGEST_LABEL = 64;
@@ -28,6 +33,9 @@ final class Clauses {
   private static final double WIDE_GAP = 1.6;
 
   private static final int LONGEST_BODY_LINES = 14;
+
+  /** A line set in by more points than this stands in the column of values. */
+  private static final double INDENT = 60;
 
   private final Vocabulary vocabulary;
   private final FigureParser parser;
@@ -38,10 +46,12 @@ final class Clauses {
   }
 
   /** The entries of a page's lines, given the heading the page before ended under. */
-  Found entries(Page page, String headingBefore) {
+  Found entries(Page page, String headingBefore, Set<Line> footnotes) {
     Reading reading = new Reading(page.number(), headingBefore);
     for (Line line : page.lines()) {
-      reading.take(line);
+      if (!CONTENTS.matcher(line.text()).find() && !footnotes.contains(line)) {
+        reading.take(line);
+      }
     }
     reading.endClause();
     return new Found(reading.entries, reading.section, reading.headings);
@@ -66,6 +76,10 @@ final class Clauses {
     private double lastBottom;
     private double headingY;
     private double headingX;
+    private Passage above = Passage.EMPTY;
+    private Passage lastLabel = Passage.EMPTY;
+    private double lastX;
+    private double lastLabelBottom;
 
     Reading(int page, String section) {
       this.page = page;
@@ -77,12 +91,16 @@ final class Clauses {
       Matcher marker = MARKER.matcher(passage.text());
       boolean numbered = marker.find();
       Passage rest = numbered ? passage.part(marker.end(), passage.text().length()) : passage;
-      int split = split(rest, line);
+      int split = goesOn(passage, numbered) ? 0 : split(rest, line, numbered);
       boolean gap = line.box().y() - lastBottom > 1.2 * line.box().height();
+      lastLabelBottom = lastBottom;
       lastBottom = line.box().bottom();
-      if (split > 0) {
+      if (split > 0 && !tellsOfCycles(rest, split)) {
         endClause();
         label = rest.part(0, split);
+        above = goesOnAbove(line) ? lastLabel : Passage.EMPTY;
+        lastLabel = above.isBlank() ? label : lastLabel;
+        lastX = above.isBlank() ? line.box().x() : lastX;
         body = afterSeparator(rest, split);
         labelHasValue = true;
         bodyLines = 1;
@@ -111,9 +129,28 @@ final class Clauses {
       }
     }
 
+    /** Under the heading "Cycle life", "Capacity ≥ 80 %" is what the cycles leave, no clause of its own. */
+    private boolean tellsOfCycles(Passage rest, int split) {
+      return vocabulary.conceptsOf(label.text()).contains("cyclelife")
+          && vocabulary.conceptsOf(rest.text().substring(0, split)).contains("capacity");
+    }
+
+    /** A line that starts with a small letter goes on with a sentence that has not ended. */
+    private boolean goesOn(Passage line, boolean numbered) {
+      String before = body.text().trim();
+      if (numbered || before.isEmpty() || line.text().isBlank()) {
+        return false;
+      }
+      boolean open = ".:;\u3002\uFF1A\uFF1B".indexOf(before.charAt(before.length() - 1)) < 0;
+      return open && Character.isLowerCase(line.text().trim().charAt(0)) && Naming.isSentence(before + " " + line.text());
+    }
+
     void endClause() {
       if (!body.isBlank() && (labelHasValue || !label.isBlank() || !section.isBlank())) {
         List<Passage> labels = new ArrayList<>();
+        if (!above.isBlank()) {
+          labels.add(above);
+        }
         if (!label.isBlank()) {
           labels.add(label);
         }
@@ -130,17 +167,25 @@ final class Clauses {
                 labelHasValue ? "clause" : "paragraph"));
       }
       if (!label.isBlank() || !body.isBlank()) {
-        headings.add(new Heading(headingY, headingX, section, body));
+        headings.add(new Heading(headingY, headingX, section, label.then(body)));
       }
       label = Passage.EMPTY;
+      above = Passage.EMPTY;
       body = Passage.EMPTY;
       labelHasValue = false;
+    }
+
+    /** A line set far to the right of the labelled line above it goes on with that line's label. */
+    private boolean goesOnAbove(Line line) {
+      return !lastLabel.isBlank()
+          && line.box().x() - lastX > INDENT
+          && line.box().y() - lastLabelBottom < 1.5 * line.box().height();
     }
 
     private Passage afterSeparator(Passage rest, int split) {
       int from = split;
       String text = rest.text();
-      while (from < text.length() && (text.charAt(from) == ':' || text.charAt(from) == '\uFF1A' || text.charAt(from) == '=' || Character.isWhitespace(text.charAt(from)))) {
+      while (from < text.length() && (text.charAt(from) == ':' || text.charAt(from) == '\uFF1A' || text.charAt(from) == '=' || text.charAt(from) == '.' || Character.isWhitespace(text.charAt(from)))) {
         from++;
       }
       return rest.part(from, text.length());
@@ -148,17 +193,28 @@ final class Clauses {
   }
 
   /** Where the label of a line ends; 0 where it has none. */
-  private int split(Passage rest, Line line) {
+  private int split(Passage rest, Line line, boolean numbered) {
     String text = rest.text();
     int colon = firstColon(text);
     if (colon > 0 && colon <= LONGEST_LABEL && known(text.substring(0, colon)) && colon + 1 < text.trim().length()) {
       return colon;
+    }
+    int runIn = numbered ? runInHeading(text) : 0;
+    if (runIn > 0) {
+      return runIn;
     }
     int gap = wideGap(rest, line);
     if (gap > 0 && gap <= LONGEST_LABEL && known(text.substring(0, gap))) {
       return gap;
     }
     return beforeFigure(text);
+  }
+
+  /** "Cycle life. Charge with 1 C to …": a short label, a full stop, a sentence. */
+  private int runInHeading(String text) {
+    int stop = text.indexOf(". ");
+    boolean sentence = stop > 3 && stop + 2 < text.length() && Character.isUpperCase(text.charAt(stop + 2));
+    return sentence && Tokens.of(text.substring(0, stop)).size() <= 5 && known(text.substring(0, stop)) ? stop : 0;
   }
 
   private static int firstColon(String text) {

@@ -1,5 +1,6 @@
 package commonsheet.layout;
 
+import commonsheet.quantity.Bound;
 import commonsheet.quantity.Dimension;
 import commonsheet.quantity.Figure;
 import commonsheet.record.Conditions;
@@ -8,6 +9,9 @@ import java.util.Optional;
 
 /** Turns the figures told beside a value into the conditions that its quantity may carry. */
 final class ConditionsOf {
+  private static final double MONTH = 30 * 86_400.0;
+  private static final double YEAR = 365 * 86_400.0;
+
   private final Terms terms;
 
   ConditionsOf(Terms terms) {
@@ -42,6 +46,19 @@ final class ConditionsOf {
     return chosen
         .map(t -> conditions.with(Conditions.TEMPERATURE, t.figure().in("Cel").value()))
         .orElse(conditions);
+  }
+
+  /** Whether different temperatures stand beside a value and nothing tells which is its own. */
+  boolean severalTemperatures(String quantity, List<Told> told) {
+    return terms.mayCarry(quantity, Conditions.TEMPERATURE)
+        && single(told, Told.Part.STORAGE_TEMPERATURE).isEmpty()
+        && single(told, Told.Part.DISCHARGE_TEMPERATURE).isEmpty()
+        && told.stream()
+                .filter(t -> t.part() == Told.Part.TEMPERATURE && t.figure().value() != null)
+                .map(t -> t.figure().in("Cel").value())
+                .distinct()
+                .count()
+            > 1;
   }
 
   private static Optional<Told> single(List<Told> told, Told.Part part) {
@@ -87,7 +104,19 @@ final class ConditionsOf {
               .with(Conditions.TEMPERATURE_HIGH, celsius.high())
           : Conditions.NONE;
     }
+    if (figure.bound() == Bound.AT_LEAST && terms.mayCarry(quantity, Conditions.TEMPERATURE_LOW)) {
+      return one(quantity, Conditions.TEMPERATURE_LOW, figure, "Cel");
+    }
+    if (figure.bound() == Bound.AT_MOST && terms.mayCarry(quantity, Conditions.TEMPERATURE_HIGH)) {
+      return one(quantity, Conditions.TEMPERATURE_HIGH, figure, "Cel");
+    }
     return one(quantity, Conditions.TEMPERATURE, figure, "Cel");
+  }
+
+  /** Twelve months are a year: the trade's month of 30 days would make them 360 days. Common practice, no source. */
+  private static double wholeYears(double seconds) {
+    double years = seconds / (12 * MONTH);
+    return years >= 1 && Math.abs(years - Math.rint(years)) < 1e-9 ? Math.rint(years) * YEAR : seconds;
   }
 
   private Conditions one(String quantity, String name, Figure figure, String unit) {
@@ -95,6 +124,6 @@ final class ConditionsOf {
       return Conditions.NONE;
     }
     double value = unit == null || unit.equals("1") ? figure.value() : figure.in(unit).value();
-    return Conditions.NONE.with(name, value);
+    return Conditions.NONE.with(name, name.equals(Conditions.DURATION) ? wholeYears(value) : value);
   }
 }

@@ -1,60 +1,106 @@
 package commonsheet.layout;
 
+import commonsheet.record.Method;
+import commonsheet.sheet.Cell;
 import commonsheet.sheet.Line;
 import commonsheet.sheet.Page;
 import commonsheet.sheet.Sheet;
+import commonsheet.sheet.Table;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Footnotes of a sheet by page and marker, and the markers that labels and values carry. */
 final class Footnotes {
-  private static final Pattern START =
-      Pattern.compile("^\\s*(\\*{1,3}\\d{0,2}|[\u203B\u2020\u2021]\\d{0,2}|\\(\\d\\)|[\u00B9\u00B2\u00B3\u2074-\u2079]|(?:Note|NOTE|Anm\\.?|Nota)\\s?\\d)\\s*[:.]?\\s*(?=\\S)");
+  private static final String SIGN =
+      "\\*{1,3}\\d{0,2}|[\u203B\u2020\u2021]\\d{0,2}|\\(\\d\\)|[\u00B9\u00B2\u00B3\u2074-\u2079]\\)?|\u6CE8\\d?|(?:Note|NOTE|Anm\\.?|Nota)\\s?\\d";
+  private static final Pattern START = Pattern.compile("^\\s*(" + SIGN + ")\\s*[:.\uFF1A]?\\s*(?=\\S)");
   private static final Pattern MARK =
-      Pattern.compile("(\\*{1,3}\\d{0,2}|[\u203B\u2020\u2021]\\d{0,2}|\\(\\d\\)|[\u00B9\u00B2\u00B3\u2074-\u2079])(?=\\s|$|\\)|:)");
+      Pattern.compile("(" + SIGN + ")(?=\\s|$|[):.,\uFF1A])");
+  private static final Pattern FURTHER = Pattern.compile("(?<=[\\s.])(\\*\\d|\\(\\d\\)|[\u00B9\u00B2\u00B3\u2074-\u2079])\\s*(?=\\p{Lu}|\\d)");
   private static final int LONGEST_LINES = 6;
 
-  private final Map<String, Passage> notes = new HashMap<>();
+  private final Map<String, Passage> notes = new LinkedHashMap<>();
+  private final Map<Integer, Set<Line>> lines = new HashMap<>();
 
   static Footnotes of(Sheet sheet) {
     Footnotes footnotes = new Footnotes();
-    sheet.pages().forEach(footnotes::read);
+    for (Page page : sheet.pages()) {
+      footnotes.read(page, page.lines());
+      for (Table table : page.tables()) {
+        for (Cell cell : table.cells()) {
+          if (cell.column() == 0 && cell.lines().size() > 1 | cell.columns() > 1) {
+            footnotes.read(page, cell.lines());
+          }
+        }
+      }
+    }
     return footnotes;
   }
 
-  private void read(Page page) {
-    List<Line> lines = page.lines();
-    for (int i = 0; i < lines.size(); i++) {
-      Matcher start = START.matcher(lines.get(i).text());
-      if (!start.find() || start.group(1).startsWith("(") && !looksLikeNote(lines.get(i).text(), start.end())) {
+  /** The lines of a page that are footnotes. */
+  Set<Line> lines(int page) {
+    return lines.getOrDefault(page, Set.of());
+  }
+
+  private void read(Page page, List<Line> block) {
+    for (int i = 0; i < block.size(); i++) {
+      String text = Passage.of(page.number(), List.of(block.get(i))).text();
+      Matcher start = START.matcher(text);
+      if (!start.find() || start.group(1).startsWith("(") && !looksLikeNote(text, start.end())) {
         continue;
       }
-      List<Line> note = new ArrayList<>(List.of(lines.get(i)));
-      for (int j = i + 1; j < lines.size() && note.size() < LONGEST_LINES; j++) {
-        Line next = lines.get(j);
-        boolean close = next.box().y() - lines.get(j - 1).box().bottom() < next.box().height();
-        if (!close || START.matcher(next.text()).find()) {
+      List<Line> note = new ArrayList<>(List.of(block.get(i)));
+      for (int j = i + 1; j < block.size() && note.size() < LONGEST_LINES; j++) {
+        Line next = block.get(j);
+        boolean close =
+            next.box().y() - block.get(j - 1).box().bottom() < next.box().height()
+                && next.box().x() - block.get(i).box().x() < 60
+                && next.box().x() - block.get(i).box().x() > -10;
+        if (!close || START.matcher(Passage.of(page.number(), List.of(next)).text()).find()) {
           break;
         }
         note.add(next);
       }
-      Passage whole = Passage.of(page.number(), note);
-      notes.putIfAbsent(key(page.number(), start.group(1)), whole.part(start.end(), whole.text().length()));
+      lines.computeIfAbsent(page.number(), p -> new HashSet<>()).addAll(note);
+      keep(Passage.of(page.number(), note), start.group(1), start.end());
     }
+  }
+
+  /** A line may hold several notes: "*1 At 20 °C. *2 At 25 °C." */
+  private void keep(Passage whole, String marker, int from) {
+    Matcher further = FURTHER.matcher(whole.text());
+    String current = marker;
+    int start = from;
+    while (further.find(start)) {
+      if (further.group(1).charAt(0) == marker.charAt(0) || Character.getType(further.group(1).charAt(0)) == Character.getType(marker.charAt(0))) {
+        put(whole.part(start, further.start()), current);
+        current = further.group(1);
+      }
+      start = further.end();
+    }
+    put(whole.part(start, whole.text().length()), current);
+  }
+
+  private void put(Passage note, String marker) {
+    notes.putIfAbsent(key(note.page(), marker), note);
   }
 
   /** "(1) At 20 °C" is a note, "(1) Open-circuit voltage" a clause: a note goes on with a small word or a figure. */
   private static boolean looksLikeNote(String text, int from) {
     String rest = text.substring(from).trim();
-    return rest.matches("(?i)(at|after|when|by|with|for|in|under|measured|discharge|charge|standard|cc|[-+\u00B1\\d]).*");
+    return rest.matches(
+        "(?i)((at|after|when|by|with|for|in|under|measured|discharged|charged|based|ac|cc|bei|nach|mit|a|con|tras)\\b|[-+\u2212\u00B1\\d]).*");
   }
 
   private static String key(int page, String marker) {
-    return page + " " + marker;
+    return page + " " + marker.replaceAll("[\\s)]", "");
   }
 
   /** The notes that the markers in these passages point to, on the page or, where it has none, on the next. */
@@ -67,11 +113,28 @@ final class Footnotes {
         if (note == null) {
           note = notes.get(key(passage.page() + 1, mark.group(1)));
         }
-        if (note != null && !note.text().equals(passage.text())) {
+        if (note != null) {
           found = found.then(note);
         }
       }
     }
     return found;
+  }
+
+  /** The notes as entries without a label, for what they mention. */
+  List<Entry> entries() {
+    return notes.values().stream()
+        .map(
+            note ->
+                new Entry(
+                    note.page(),
+                    List.of(),
+                    List.of(new Entry.Value(Role.VALUE, Passage.EMPTY, note, "", Passage.EMPTY)),
+                    Passage.EMPTY,
+                    Passage.EMPTY,
+                    "",
+                    Method.TEXT_LINE,
+                    "footnote"))
+        .toList();
   }
 }

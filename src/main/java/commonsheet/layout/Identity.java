@@ -256,23 +256,34 @@ final class Identity {
     return lines;
   }
 
-  /** The first of these phrases on the sheet, as printed; of several at one place the longest. */
+  /**
+   * Of these phrases the one that says most on the first page that has any, as printed: "Li-ion polymer" says more than
+   * "Li-ion"; of equals the first, and letters before ideographs.
+   */
   private Optional<Found> phrase(Sheet sheet, List<String> phrases) {
     PhraseTree tree = new PhraseTree();
     phrases.forEach(p -> tree.add(p, List.of(p)));
     for (Page page : sheet.pages()) {
+      Found best = null;
       for (Line line : allLines(page)) {
-        List<Hit> hits = tree.find(line.text());
-        if (!hits.isEmpty()) {
-          Hit hit = hits.get(0);
-          Passage passage = Passage.of(page.number(), List.of(line));
-          return Optional.of(
-              new Found(
-                  line.text().substring(hit.start(), hit.end()), page.number(), passage.box(hit.start(), hit.end()), Method.TEXT_LINE));
+        Passage passage = Passage.of(page.number(), List.of(line));
+        for (Hit hit : tree.find(line.text())) {
+          String text = line.text().substring(hit.start(), hit.end());
+          if (best == null || says(text) > says(best.text())) {
+            best = new Found(text, page.number(), passage.box(hit.start(), hit.end()), Method.TEXT_LINE);
+          }
         }
+      }
+      if (best != null) {
+        return Optional.of(best);
       }
     }
     return Optional.empty();
+  }
+
+  private static int says(String text) {
+    boolean ideographs = text.chars().anyMatch(c -> Tokens.isIdeograph((char) c));
+    return ideographs ? 0 : Tokens.of(text).size();
   }
 
   private static Optional<Found> matching(Sheet sheet, Pattern pattern) {

@@ -96,6 +96,7 @@ public final class LayoutLibrary {
   private static int askedFor(LayoutRule.Recognise recognise) {
     return recognise.allOf().size()
         + recognise.columns().size()
+        + recognise.rows().size()
         + (recognise.anyOf().isEmpty() ? 0 : 1);
   }
 

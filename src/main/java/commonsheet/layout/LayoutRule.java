@@ -38,12 +38,15 @@ record LayoutRule(
    * @param allOf every one of these texts stands on the first two pages
    * @param anyOf if given, at least one of these does
    * @param columns if given, all of these stand as headings in one row of a table
+   * @param rows if given, all of these stand as labels in one column of a table
    */
-  record Recognise(List<String> allOf, List<String> anyOf, List<String> columns) {
+  record Recognise(
+      List<String> allOf, List<String> anyOf, List<String> columns, List<String> rows) {
     Recognise {
       allOf = copy(allOf);
       anyOf = copy(anyOf);
       columns = copy(columns);
+      rows = copy(rows);
     }
   }
 
@@ -65,7 +68,7 @@ record LayoutRule(
   }
 
   LayoutRule {
-    recognise = recognise == null ? new Recognise(null, null, null) : recognise;
+    recognise = recognise == null ? new Recognise(null, null, null, null) : recognise;
     labels = copy(labels);
     columns = copy(columns);
     phrases = copy(phrases);

@@ -11,6 +11,8 @@ final class Passage {
   /** A word and where it begins in the text. */
   private record Placed(int start, int end, Word word) {}
 
+  private static final String SUPERSCRIPTS = "\u2070\u00B9\u00B2\u00B3\u2074\u2075\u2076\u2077\u2078\u2079";
+
   static final Passage EMPTY = new Passage(0, "", List.of());
 
   private final int page;
@@ -37,10 +39,18 @@ final class Passage {
         }
         first = false;
         placed.add(new Placed(text.length(), text.length() + word.text().length(), word));
-        text.append(word.text());
+        text.append(marker(word));
       }
     }
     return new Passage(page, text.toString(), List.copyOf(placed));
+  }
+
+  /** A raised figure beside a word is a footnote's marker; it must not pass for a number. */
+  private static String marker(Word word) {
+    if (word.raised() <= 0 || word.text().length() != 1 || !Character.isDigit(word.text().charAt(0))) {
+      return word.text();
+    }
+    return String.valueOf(SUPERSCRIPTS.charAt(word.text().charAt(0) - '0'));
   }
 
   static Passage ofWords(int page, List<Word> words) {

@@ -6,9 +6,10 @@ import commonsheet.sheet.Sheet;
 import commonsheet.sheet.Table;
 import commonsheet.sheet.Word;
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.Collection;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /** What of a sheet layouts are recognised by: the words of its first pages and its tables' rows. */
@@ -18,6 +19,7 @@ final class Recognition {
 
   private final String text;
   private final List<Set<String>> rows = new ArrayList<>();
+  private final List<Set<String>> columns = new ArrayList<>();
 
   Recognition(Sheet sheet) {
     String words =
@@ -29,21 +31,18 @@ final class Recognition {
     this.text = " " + Tokens.key(words) + " ";
     for (Page page : sheet.pages()) {
       for (Table table : page.tables()) {
-        addRows(table);
+        rows.addAll(texts(table, Cell::row));
+        columns.addAll(texts(table, Cell::column));
       }
     }
   }
 
-  private void addRows(Table table) {
-    for (int row = 0; row < table.rows(); row++) {
-      Set<String> texts = new HashSet<>();
-      for (Cell cell : table.cells()) {
-        if (cell.row() == row) {
-          texts.add(Tokens.key(cell.text()));
-        }
-      }
-      rows.add(texts);
-    }
+  private static Collection<Set<String>> texts(Table table, Function<Cell, Integer> place) {
+    return table.cells().stream()
+        .collect(
+            Collectors.groupingBy(
+                place, Collectors.mapping(cell -> Tokens.key(cell.text()), Collectors.toSet())))
+        .values();
   }
 
   /** What the rule asks for and the sheet has not, in words; empty where the rule fits. */
@@ -57,8 +56,11 @@ final class Recognition {
     if (!wanted.anyOf().isEmpty() && wanted.anyOf().stream().noneMatch(this::says)) {
       missing.add("none of " + quoted(wanted.anyOf()) + " stands on its first two pages");
     }
-    if (!wanted.columns().isEmpty() && !heads(wanted.columns())) {
+    if (!together(wanted.columns(), rows)) {
       missing.add("no table has the headings " + quoted(wanted.columns()));
+    }
+    if (!together(wanted.rows(), columns)) {
+      missing.add("no table has the rows " + quoted(wanted.rows()));
     }
     return missing;
   }
@@ -74,6 +76,9 @@ final class Recognition {
     if (!wanted.columns().isEmpty()) {
       reasons.add("a table has the headings " + quoted(wanted.columns()));
     }
+    if (!wanted.rows().isEmpty()) {
+      reasons.add("a table has the rows " + quoted(wanted.rows()));
+    }
     return String.join(" and ", reasons);
   }
 
@@ -81,9 +86,9 @@ final class Recognition {
     return text.contains(" " + Tokens.key(wanted) + " ");
   }
 
-  private boolean heads(List<String> headings) {
-    Set<String> wanted = headings.stream().map(Tokens::key).collect(Collectors.toSet());
-    return rows.stream().anyMatch(row -> row.containsAll(wanted));
+  private static boolean together(List<String> labels, List<Set<String>> places) {
+    Set<String> wanted = labels.stream().map(Tokens::key).collect(Collectors.toSet());
+    return wanted.isEmpty() || places.stream().anyMatch(place -> place.containsAll(wanted));
   }
 
   private static String quoted(List<String> texts) {

@@ -80,7 +80,7 @@ final class Reconciler {
     if (!c.quantity().endsWith("Current") || c.value() == null) {
       return Optional.of(c);
     }
-    String name = c.quantity().toLowerCase(Locale.ROOT).contains("discharge") ? Conditions.DISCHARGE_RATE : Conditions.CHARGE_RATE;
+    String name = isDischarge(c) ? Conditions.DISCHARGE_RATE : Conditions.CHARGE_RATE;
     Double rate = c.conditions().get(name);
     if (rate == null || agreesWithAny(c.value(), rate, all)) {
       return Optional.of(c);
@@ -160,7 +160,22 @@ final class Reconciler {
   }
 
   private static boolean sameNumbers(Candidate a, Candidate b) {
-    return same(a.value(), b.value()) && compatible(a.low(), b.low()) && compatible(a.high(), b.high());
+    return (same(a.value(), b.value()) || sameRate(a, b)) && compatible(a.low(), b.low()) && compatible(a.high(), b.high());
+  }
+
+  /** 0.2 C here and "280 mA (0.2 C)" there are one current, whatever capacity the multiple was worked out with. */
+  private static boolean sameRate(Candidate a, Candidate b) {
+    if (a.rate() == null && b.rate() == null) {
+      return false;
+    }
+    String name = isDischarge(a) ? Conditions.DISCHARGE_RATE : Conditions.CHARGE_RATE;
+    Double one = a.conditions().get(name);
+    Double other = b.conditions().get(name);
+    return one != null && other != null && same(one, other);
+  }
+
+  private static boolean isDischarge(Candidate c) {
+    return c.quantity().toLowerCase(Locale.ROOT).contains("discharge");
   }
 
   private static boolean same(Double a, Double b) {
@@ -193,6 +208,7 @@ final class Reconciler {
 
   private static int weight(Candidate c) {
     int weight = c.doubts().isEmpty() ? 4 : 0;
+    weight += c.rate() == null ? 1 : 0;
     weight += c.low() != null ? 2 : 0;
     weight += c.rule().startsWith("table") || c.rule().startsWith("columns") ? 1 : 0;
     return weight;
@@ -209,15 +225,32 @@ final class Reconciler {
     List<Candidate> taken = new ArrayList<>();
     byQuantity.forEach(
         (quantity, list) -> {
-          List<Candidate> distinct = merge(list);
+          List<Candidate> distinct = byValue(list);
           boolean direct = said.stream().anyMatch(s -> s.quantity().equals(quantity));
           if (!direct && distinct.size() == 1) {
             taken.add(distinct.get(0));
-          } else if (!direct) {
+          } else if (!direct && !quantity.endsWith("Current")) {
             distinct.forEach(c -> taken.add(c.doubted("the sheet mentions several values and names none as its own")));
           }
         });
     return taken;
+  }
+
+  /** Mentions of one value are one, whatever else their sentences say; those that share a condition keep it. */
+  private static List<Candidate> byValue(List<Candidate> mentions) {
+    List<Candidate> kept = new ArrayList<>();
+    for (Candidate c : mentions) {
+      int same = -1;
+      for (int i = 0; i < kept.size() && same < 0; i++) {
+        same = sameNumbers(kept.get(i), c) ? i : -1;
+      }
+      if (same < 0) {
+        kept.add(c);
+      } else if (!kept.get(same).conditions().agreeWith(c.conditions())) {
+        kept.set(same, kept.get(same).with(Conditions.NONE));
+      }
+    }
+    return kept;
   }
 
   // ---- contradictions ----

@@ -97,13 +97,16 @@ public final class RecordReader {
     Footnotes footnotes = Footnotes.of(sheet);
     EntryReader reader = new EntryReader(vocabulary, terms, quantities, parser);
     List<Candidate> candidates = new ArrayList<>();
-    for (Entry entry : entries(sheet, vocabulary, parser)) {
+    Naming naming = new Naming(vocabulary, terms, quantities);
+    for (Entry entry : entries(sheet, vocabulary, parser, naming, footnotes)) {
       if (refinement.ignores(entry)) {
         outcomes.add(refinement.ignored(entry));
         continue;
       }
       Entry noted = refinement.prepared(withFootnotes(entry, footnotes));
-      candidates.addAll(refinement.completed(noted, reader.read(noted, outcomes)));
+      if (!noted.layoutRule().equals("footnote")) {
+        candidates.addAll(refinement.completed(noted, reader.read(noted, outcomes)));
+      }
       candidates.addAll(reader.mentions(noted));
     }
     return AfterAbove.inherit(candidates);
@@ -126,25 +129,29 @@ public final class RecordReader {
             entry.layoutRule());
   }
 
-  private static List<Entry> entries(Sheet sheet, Vocabulary vocabulary, FigureParser parser) {
+  private static List<Entry> entries(
+      Sheet sheet, Vocabulary vocabulary, FigureParser parser, Naming naming, Footnotes footnotes) {
     Clauses clauses = new Clauses(vocabulary, parser);
-    Tables tables = new Tables(vocabulary, parser);
+    Tables tables = new Tables(vocabulary, parser, naming);
     List<Entry> entries = new ArrayList<>();
     String section = "";
     Tables.Carry carry = null;
     for (Page page : sheet.pages()) {
-      Clauses.Found found = clauses.entries(page, section);
+      Clauses.Found found = clauses.entries(page, section, footnotes.lines(page.number()));
       entries.addAll(found.entries());
+      boolean first = true;
       for (Table table : page.tables()) {
         Optional<Clauses.Heading> above = headingAbove(table, found.headings());
         String heading = above.map(Clauses.Heading::text).orElse(section);
-        Passage context = above.map(Clauses.Heading::paragraph).orElse(Passage.EMPTY);
-        Tables.Result result = tables.entries(page.number(), table, heading, context, carry);
+        Passage context = above.map(h -> paragraphs(h, found.headings())).orElse(Passage.EMPTY);
+        Tables.Result result = tables.entries(page.number(), table, heading, context, first ? carry : null);
+        first = false;
         entries.addAll(result.entries());
         carry = result.carry();
       }
       section = found.lastSection();
     }
+    entries.addAll(footnotes.entries());
     return entries;
   }
 
@@ -152,6 +159,17 @@ public final class RecordReader {
     return headings.stream()
         .filter(h -> h.y() <= table.box().y() + 2 && h.x() < table.box().right())
         .max(Comparator.comparingDouble(Clauses.Heading::y));
+  }
+
+  /** All that stands under a heading, down to the place of the last paragraph above the table. */
+  private static Passage paragraphs(Clauses.Heading last, List<Clauses.Heading> headings) {
+    Passage all = Passage.EMPTY;
+    for (Clauses.Heading heading : headings) {
+      if (heading.y() <= last.y() && heading.text().equals(last.text())) {
+        all = all.then(heading.paragraph());
+      }
+    }
+    return all;
   }
 
   private List<CellRecord> records(

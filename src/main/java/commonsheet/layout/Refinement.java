@@ -44,18 +44,25 @@ final class Refinement {
         "layout/" + rule.name());
   }
 
-  /** The candidates with the conditions that label and column stand for; printed ones prevail. */
+  /**
+   * The candidates with the statistic and the conditions that label and column stand for; printed
+   * ones prevail.
+   */
   List<Candidate> completed(Entry entry, List<Candidate> found) {
-    Conditions byLabel = label(entry).map(LabelRule::conditions).orElse(Conditions.NONE);
-    return found.stream()
-        .map(
-            candidate ->
-                candidate.with(
-                    candidate
-                        .conditions()
-                        .withMissingFrom(byColumn(entry, candidate))
-                        .withMissingFrom(byLabel)))
-        .toList();
+    Optional<LabelRule> label = label(entry);
+    return found.stream().map(candidate -> completed(entry, candidate, label)).toList();
+  }
+
+  private Candidate completed(Entry entry, Candidate candidate, Optional<LabelRule> label) {
+    Conditions byColumn = byColumn(entry, candidate);
+    Conditions known = candidate.conditions().withMissingFrom(byColumn);
+    if (label.isEmpty() || !label.get().quantity().equals(candidate.quantity())) {
+      return candidate.with(known);
+    }
+    Candidate completed = candidate.with(known.withMissingFrom(label.get().conditions()));
+    return completed.statistic() == null
+        ? completed.called(label.get().statistic())
+        : completed;
   }
 
   /** By all labels as shown by {@code explain}, else by the innermost that the rule knows. */

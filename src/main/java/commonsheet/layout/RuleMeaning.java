@@ -27,6 +27,7 @@ final class RuleMeaning {
     texts(rule.recognise().allOf(), "/recognise/allOf", file, problems);
     texts(rule.recognise().anyOf(), "/recognise/anyOf", file, problems);
     texts(rule.recognise().columns(), "/recognise/columns", file, problems);
+    texts(rule.recognise().rows(), "/recognise/rows", file, problems);
     Map<String, Integer> seen = new HashMap<>();
     for (int i = 0; i < rule.labels().size(); i++) {
       label(rule.labels().get(i), "/labels/" + i, file, problems);

@@ -17,11 +17,20 @@ final class Sentences {
   /** A word that belongs to a figure stands no further from it than this many characters. */
   private static final int NEAR = 14;
 
+  /** "0.2C discharge": the word follows at once. */
+  private static final int ADJACENT = 4;
+
+  /** Words that may stand between a current and the word that says which way it goes. */
+  private static final List<String> LINKS = List.of("constantcurrent", "constantvoltage", "rate", "current", "continuous", "standard", "cutoff");
+
   /** Storage shorter than this is a rest before a test. Common practice, no source. */
   private static final double SHORTEST_STORAGE_SECONDS = 20 * 3600.0;
 
   /** End-of-charge currents are small: 0.01 to 0.1 C as a rule. Common practice, no source. */
   private static final double HIGHEST_TAPER_RATE = 0.2;
+
+  /** No lithium-ion cell on sale is charged to less, lithium titanate apart. Common practice, no source. */
+  private static final double LOWEST_CHARGE_VOLTAGE = 3.4;
 
   /** Which way the current goes. */
   enum Direction {
@@ -57,9 +66,22 @@ final class Sentences {
     return told;
   }
 
+  /** Whether a concept stands between the figure before (or the sentence's start) and this figure. */
+  boolean introducedBy(String text, Figure figure, String concept) {
+    List<Figure> figures = parser.find(text);
+    int index = figures.indexOf(figure);
+    return index >= 0 && new View(text, vocabulary.hits(text), figures, index).joinedTo(concept);
+  }
+
   private Told.Part part(String text, List<Hit> hits, List<Figure> figures, int index, Direction byDefault) {
     Figure figure = figures.get(index);
     View view = new View(text, hits, figures, index);
+    if (view.firstOfPair()) {
+      return CHARGE_CURRENT;
+    }
+    if (view.secondOfPair()) {
+      return DISCHARGE_CURRENT;
+    }
     return switch (figure.unit().dimension()) {
       case VOLTAGE -> voltage(view, byDefault);
       case CURRENT, RATE -> current(view, byDefault);
@@ -75,8 +97,11 @@ final class Sentences {
   private Told.Part voltage(View view, Direction byDefault) {
     Direction direction = view.direction();
     boolean end = view.justAfter("cutoff") || view.sinceLastFigure("cutoff") || view.sinceLastFigure("until");
-    if (view.figure().isRange()) {
+    if (view.figure().isRange() || view.figure().value() == null) {
       return OTHER;
+    }
+    if (view.sinceLastFigure("cutoff") && view.figure().in("V").value() < LOWEST_CHARGE_VOLTAGE) {
+      return CUTOFF_VOLTAGE;
     }
     if (direction == Direction.DISCHARGE || direction == Direction.BOTH && end) {
       return CUTOFF_VOLTAGE;
@@ -146,6 +171,23 @@ final class Sentences {
       return figures.get(index);
     }
 
+    /** "(0.5C/0.5C)" gives the charge rate first and the discharge rate second. */
+    boolean firstOfPair() {
+      return index + 1 < figures.size() && pair(figure(), figures.get(index + 1));
+    }
+
+    boolean secondOfPair() {
+      return index > 0 && pair(figures.get(index - 1), figure());
+    }
+
+    private boolean pair(Figure first, Figure second) {
+      return isRate(first) && isRate(second) && text.substring(first.end(), second.start()).trim().equals("/");
+    }
+
+    private static boolean isRate(Figure figure) {
+      return figure.unit() != null && figure.unit().dimension() == Dimension.RATE;
+    }
+
     private int sentenceStart() {
       for (int i = figure().start() - 1; i > 0; i--) {
         if (endsSentence(i)) {
@@ -182,6 +224,23 @@ final class Sentences {
       int from = index == 0 ? 0 : figures.get(index - 1).end();
       int start = Math.max(from, sentenceStart());
       return hits.stream().anyMatch(h -> h.start() >= start && h.end() <= figure().start() && h.means(concept));
+    }
+
+    /** Whether a concept stands before this figure with nothing but words of the current between them. */
+    boolean joinedTo(String concept) {
+      int from = Math.max(index == 0 ? 0 : figures.get(index - 1).end(), sentenceStart());
+      for (int i = hits.size() - 1; i >= 0; i--) {
+        Hit hit = hits.get(i);
+        if (hit.end() <= figure().start() && hit.start() >= from) {
+          if (hit.means(concept)) {
+            return true;
+          }
+          if (LINKS.stream().noneMatch(hit::means) && !hit.means("discharge")) {
+            return false;
+          }
+        }
+      }
+      return false;
     }
 
     boolean inSentence(String concept) {
@@ -222,7 +281,7 @@ final class Sentences {
     }
 
     private Direction following() {
-      int limit = figure().end() + NEAR;
+      int limit = figure().end() + ADJACENT;
       Direction found = Direction.UNKNOWN;
       for (Hit hit : hits) {
         if (hit.start() < figure().end()) {
@@ -235,7 +294,7 @@ final class Sentences {
         if (here != Direction.UNKNOWN) {
           found = found == Direction.UNKNOWN || found == here ? here : Direction.BOTH;
           limit = hit.end() + 8; // "charge and discharge", "charge/discharge"
-        } else if (hit.means("constantcurrent") || hit.means("constantvoltage")) {
+        } else if (LINKS.stream().anyMatch(hit::means)) {
           limit = hit.end() + NEAR; // "1C CC (constant current) charge"
         }
       }

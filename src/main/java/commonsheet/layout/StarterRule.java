@@ -32,6 +32,7 @@ public final class StarterRule {
   private static final int MOST_LINES = 40;
 
   private static final int MOST_COLUMNS = 8;
+  private static final int MOST_OFFERED = 3;
   private static final int LONGEST_LABEL = 60;
   private static final int LONGEST_REMARK = 36;
   private static final String DEFAULT_NAME = "new-layout";
@@ -126,7 +127,7 @@ public final class StarterRule {
 
   private boolean recognises(String text) {
     return !Tokens.key(text).isEmpty()
-        && seen.missing(new LayoutRule.Recognise(List.of(text), null, null)).isEmpty();
+        && seen.missing(new LayoutRule.Recognise(List.of(text), null, null, null)).isEmpty();
   }
 
   private String firstWords() {
@@ -232,7 +233,12 @@ public final class StarterRule {
         + (one ? quantities.get(0) : "choose")
         + "} # "
         + cut(outcome.value(), LONGEST_REMARK)
-        + (one || quantities.isEmpty() ? "" : ": " + String.join(", ", quantities));
+        + (one || quantities.isEmpty() ? "" : ": " + offered(quantities));
+  }
+
+  private static String offered(List<String> quantities) {
+    return quantities.stream().limit(MOST_OFFERED).collect(Collectors.joining(", "))
+        + (quantities.size() > MOST_OFFERED ? ", …" : "");
   }
 
   /** The quantities that the first figure could be of, by its unit. */

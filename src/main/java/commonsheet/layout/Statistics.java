@@ -27,20 +27,17 @@ final class Statistics {
       return Statistic.valueOf(rule.fixed().toUpperCase(Locale.ROOT));
     }
     Statistic own = own(figure);
-    if (allowed(rule, own)) {
+    if (own != null && rule.allowed().contains(own.label())) {
       return own;
     }
     Statistic byColumn = column(column);
-    if (allowed(rule, byColumn)) {
+    if (byColumn != null && rule.allowed().contains(byColumn.label())) {
       return byColumn;
     }
     for (Set<String> concepts : fromInside) {
       for (String name : ORDER) {
-        if (concepts.contains(name)) {
-          Statistic said = Statistic.valueOf(name.toUpperCase(Locale.ROOT));
-          if (allowed(rule, said)) {
-            return said;
-          }
+        if (concepts.contains(name) && rule.fromLabel().contains(name)) {
+          return Statistic.valueOf(name.toUpperCase(Locale.ROOT));
         }
       }
     }
@@ -66,9 +63,5 @@ final class Statistics {
       case MAXIMUM -> Statistic.MAXIMUM;
       default -> null;
     };
-  }
-
-  private static boolean allowed(Terms.StatisticRule rule, Statistic statistic) {
-    return statistic != null && rule.allowed() != null && rule.allowed().contains(statistic.label());
   }
 }

@@ -8,6 +8,7 @@ import commonsheet.sheet.Cell;
 import commonsheet.sheet.Table;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -22,10 +23,12 @@ final class Tables {
 
   private final Vocabulary vocabulary;
   private final FigureParser parser;
+  private final Naming naming;
 
-  Tables(Vocabulary vocabulary, FigureParser parser) {
+  Tables(Vocabulary vocabulary, FigureParser parser, Naming naming) {
     this.vocabulary = vocabulary;
     this.parser = parser;
+    this.naming = naming;
   }
 
   /**
@@ -69,6 +72,8 @@ final class Tables {
     private Passage rowContext = Passage.EMPTY;
     private List<Passage> lastLabels = List.of();
     private boolean headed;
+    private Role[] rolesBefore;
+    private final List<Passage>[] lists;
 
     Reading(int page, Table table, String section, Passage context) {
       this.page = page;
@@ -77,8 +82,14 @@ final class Tables {
       this.context = context;
       this.roles = new Role[table.columns()];
       this.headings = new Passage[table.columns()];
+      this.lists = newLists(table.columns());
       Arrays.fill(roles, Role.UNKNOWN);
       Arrays.fill(headings, Passage.EMPTY);
+    }
+
+    @SuppressWarnings("unchecked")
+    private static List<Passage>[] newLists(int size) {
+      return new List[size];
     }
 
     /** A table that has no heading of its own goes on with the columns of the one before. */
@@ -103,8 +114,11 @@ final class Tables {
     List<Entry> entries() {
       for (int row = 0; row < table.rows(); row++) {
         List<Cell> cells = row(row);
-        if (cells.isEmpty()) {
+        if (cells.isEmpty() || cells.stream().anyMatch(c -> Clauses.CONTENTS.matcher(c.text()).find())) {
           continue;
+        }
+        if (isHistory(cells)) {
+          return entries;
         }
         if (isHeader(cells, row)) {
           takeHeader(cells);
@@ -113,6 +127,10 @@ final class Tables {
         } else {
           if (!headed) {
             guessRoles();
+          }
+          endStated(cells);
+          if (takeStatedList(cells, row)) {
+            continue;
           }
           if (isStated(cells, row)) {
             takeStated(cells);
@@ -150,7 +168,14 @@ final class Tables {
         return true;
       }
       boolean models = filled.size() >= 3 && filled.stream().skip(1).filter(c -> looksLikeModel(c.text())).count() >= 2;
-      return row == 0 && (models || known.size() == 1 && filled.size() >= 2 && filled.stream().noneMatch(this::hasFigure) && known.get(0) != Role.VALUE);
+      boolean labels = known.size() == 1 && known.get(0) == Role.LABEL && filled.size() >= 2;
+      return row == 0 && (models || labels && filled.stream().noneMatch(this::hasFigure));
+    }
+
+    /** "Version | Date | Remarks": a table of the document's own revisions. */
+    private boolean isHistory(List<Cell> cells) {
+      return cells.stream().map(c -> vocabulary.identityHits(c.text())).filter(h -> h.stream().anyMatch(x -> x.means("revision") || x.means("date"))).count() >= 2
+          && cells.stream().noneMatch(this::hasUnitFigure);
     }
 
     private void takeHeader(List<Cell> cells) {
@@ -158,7 +183,7 @@ final class Tables {
       Arrays.fill(roles, Role.UNKNOWN);
       Arrays.fill(headings, Passage.EMPTY);
       for (Cell cell : cells) {
-        Optional<Role> role = vocabulary.role(cell.text());
+        Optional<Role> role = role(cell);
         boolean model = role.isEmpty() && looksLikeModel(cell.text());
         for (int c = cell.column(); c < cell.column() + cell.columns() && c < roles.length; c++) {
           roles[c] = model ? Role.MODEL : role.orElse(Role.UNKNOWN);
@@ -170,6 +195,37 @@ final class Tables {
       if (Arrays.stream(roles).noneMatch(r -> r == Role.LABEL)) {
         nameLabelColumn();
       }
+      if (Arrays.stream(roles).noneMatch(Role::holdsValues)) {
+        nameValueColumn(cells);
+      }
+    }
+
+    /** Two headings in one cell ("Typ Max" over an empty column): the one that stands over the figures counts. */
+    private Optional<Role> role(Cell heading) {
+      List<Hit> hits = vocabulary.roleHits(heading.text());
+      if (hits.stream().map(Hit::means).distinct().count() < 2 || heading.lines().size() > 1) {
+        return vocabulary.role(heading.text());
+      }
+      Passage passage = passage(heading);
+      double centre =
+          table.cells().stream()
+              .filter(c -> c.column() == heading.column() && c.row() > heading.row() && !c.isEmpty())
+              .mapToDouble(c -> Passage.of(page, c.lines()).box().centreX())
+              .average()
+              .orElse(heading.box().centreX());
+      return hits.stream()
+          .min(Comparator.comparingDouble(h -> Math.abs(passage.box(h.start(), h.end()).centreX() - centre)))
+          .map(h -> Role.named(h.means().get(0)));
+    }
+
+    /** "Item | Characteristics | Remark": of two headings that could head the labels, the later heads the values. */
+    private void nameValueColumn(List<Cell> cells) {
+      List<Cell> labels = cells.stream().filter(c -> roles[c.column()] == Role.LABEL).toList();
+      if (labels.size() < 2) {
+        return;
+      }
+      Cell last = labels.get(labels.size() - 1);
+      Arrays.fill(roles, last.column(), Math.min(roles.length, last.column() + last.columns()), Role.VALUE);
     }
 
     private void nameLabelColumn() {
@@ -227,15 +283,22 @@ final class Tables {
 
     private boolean isSection(List<Cell> cells) {
       List<Cell> filled = cells.stream().filter(c -> !c.isEmpty()).toList();
+      if (filled.size() == 1 && !table.ruled() && !hasFigure(filled.get(0)) && filled.get(0).column() == 0 && headed && startsClause(filled.get(0).text())) {
+        return true;
+      }
       return filled.size() == 1 && filled.get(0).columns() >= Math.max(2, table.columns() - 1) && !hasUnitFigure(filled.get(0))
           && filled.get(0).text().length() < 80;
+    }
+
+    private boolean startsClause(String text) {
+      return Character.isDigit(text.charAt(0));
     }
 
     // ---- rows whose figures are conditions of the rows below ----
 
     private boolean isStated(List<Cell> cells, int row) {
-      List<Cell> figures = cells.stream().filter(c -> statedDimension(c) != null).toList();
-      if (figures.size() < 2 || row + 1 >= table.rows()) {
+      List<Cell> figures = cells.stream().filter(c -> statedDimension(c) != null && roles[c.column()] != Role.MODEL).toList();
+      if (figures.size() < 2 || row + 1 >= table.rows() || isNamed(cells, figures.get(0))) {
         return false;
       }
       Set<Dimension> kinds = new HashSet<>(figures.stream().map(this::statedDimension).toList());
@@ -254,6 +317,12 @@ final class Tables {
       return others >= 2;
     }
 
+    /** Whether the row's label makes its figures values of their own: "End-of-charge current | 50 mA | 65 mA". */
+    private boolean isNamed(List<Cell> cells, Cell figure) {
+      Figure first = parser.find(figure.text()).get(0);
+      return cells.stream().anyMatch(c -> c.column() < figure.column() && naming.names(c.text(), first));
+    }
+
     private Dimension statedDimension(Cell cell) {
       List<Figure> figures = parser.find(cell.text()).stream().filter(f -> f.unit() != null).toList();
       if (figures.size() != 1 || figures.get(0).isRange() || cell.text().trim().length() > figures.get(0).text().length() + 8) {
@@ -266,13 +335,60 @@ final class Tables {
       };
     }
 
+    /** A cell that holds several stated figures side by side, with as many figures of another kind in the cell below. */
+    private boolean takeStatedList(List<Cell> cells, int row) {
+      if (row + 1 >= table.rows()) {
+        return false;
+      }
+      for (Cell cell : cells) {
+        List<Figure> figures = parser.find(cell.text()).stream().filter(f -> f.unit() != null).toList();
+        Set<Dimension> kinds = new HashSet<>(figures.stream().map(f -> f.unit().dimension()).toList());
+        Optional<Cell> below = table.at(row + 1, cell.column());
+        if (figures.size() < 2 || cell.lines().size() > 1 || kinds.size() != 1 || below.isEmpty() || Tokens.of(cell.text()).size() > 3 * figures.size()) {
+          continue;
+        }
+        List<Figure> under = parser.find(below.get().text()).stream().filter(f -> f.unit() != null).toList();
+        if (under.size() == figures.size() && under.stream().noneMatch(f -> kinds.contains(f.unit().dimension()))) {
+          Passage text = passage(cell);
+          lists[cell.column()] = figures.stream().map(f -> text.part(f.start(), f.end())).toList();
+          return true;
+        }
+      }
+      return false;
+    }
+
     private void takeStated(List<Cell> cells) {
+      if (rolesBefore == null) {
+        rolesBefore = roles.clone();
+      }
       for (Cell cell : cells) {
         if (statedDimension(cell) != null) {
           for (int c = cell.column(); c < cell.column() + cell.columns() && c < roles.length; c++) {
             roles[c] = Role.STATED;
             headings[c] = passage(cell);
           }
+        }
+      }
+    }
+
+    /** Stated headings end where a cell spans several of their columns. */
+    private void endStated(List<Cell> cells) {
+      if (rolesBefore == null) {
+        return;
+      }
+      for (Cell cell : cells) {
+        long stated = 0;
+        for (int c = cell.column(); c < cell.column() + cell.columns() && c < roles.length; c++) {
+          stated += roles[c] == Role.STATED ? 1 : 0;
+        }
+        boolean sameHeading = headings[cell.column()].box() != null
+            && cell.columns() > 1
+            && headings[cell.column()] == headings[Math.min(roles.length, cell.column() + cell.columns()) - 1];
+        if (stated > 1 && !sameHeading) {
+          System.arraycopy(rolesBefore, 0, roles, 0, roles.length);
+          Arrays.fill(headings, Passage.EMPTY);
+          rolesBefore = null;
+          return;
         }
       }
     }
@@ -320,14 +436,43 @@ final class Tables {
         return;
       }
       splitValueSpan(labels, valueCells);
-      labels = continued(labels);
+      conditions = valueInRemark(labels, valueCells, conditions, cells);
+      labels = valueCells.stream().anyMatch(this::namesItself) && labels.isEmpty() ? List.of() : continued(labels);
       if (valueCells.isEmpty()) {
         if (!conditions.isBlank() && !labels.isEmpty()) {
           add(labels, List.of(), conditions, unit);
+          rowContext = conditions;
         }
         return;
       }
       add(labels, valueCells, conditions, unit);
+    }
+
+    private boolean namesItself(Cell cell) {
+      return naming.namesItself(passage(cell), parser.find(cell.text()));
+    }
+
+    /** "1 month | −20 to 60 °C" under "Specification | Remark": the value stands in the remark column. */
+    private Passage valueInRemark(List<Passage> labels, List<Cell> valueCells, Passage conditions, List<Cell> cells) {
+      boolean onlyTimes =
+          valueCells.size() == 1
+              && parser.find(valueCells.get(0).text()).stream()
+                  .allMatch(f -> f.unit() != null && f.unit().dimension() == Dimension.TIME);
+      List<Cell> remarks = cells.stream().filter(c -> !c.isEmpty() && roles[c.column()].holdsConditions()).toList();
+      if (!onlyTimes || remarks.size() != 1 || !isShortFigure(remarks.get(0))) {
+        return conditions;
+      }
+      labels.add(passage(valueCells.get(0)));
+      valueCells.clear();
+      valueCells.add(remarks.get(0));
+      return Passage.EMPTY;
+    }
+
+    private boolean isShortFigure(Cell cell) {
+      List<Figure> figures = parser.find(cell.text());
+      return figures.size() == 1
+          && figures.get(0).unit() != null
+          && figures.get(0).text().length() + 6 >= cell.text().trim().length();
     }
 
     private boolean isBareNumber(Cell cell) {
@@ -379,10 +524,36 @@ final class Tables {
       return bracket > 0 ? label.part(0, bracket) : label;
     }
 
+    /** Where only one of the models' cells is filled, set over the middle, it holds for all of them. */
+    private boolean isForAllModels(Cell cell, List<Cell> valueCells) {
+      long models = Arrays.stream(roles).filter(r -> r == Role.MODEL).count();
+      long filled = valueCells.stream().filter(c -> !c.isEmpty()).count();
+      return models > 1 && filled == 1 && (cell.columns() > 1 || !table.ruled());
+    }
+
+    /** "90 % 85 % 80 %" in one cell below "1 month 3 months 6 months" in one cell: a value under each heading. */
+    private boolean addList(List<Entry.Value> values, Cell cell, String unit) {
+      List<Passage> stated = lists[cell.column()];
+      List<Figure> figures = parser.find(cell.text()).stream().filter(f -> f.unit() != null).toList();
+      if (stated == null || stated.size() != figures.size()) {
+        return false;
+      }
+      Passage text = passage(cell);
+      for (int i = 0; i < figures.size(); i++) {
+        Passage figure = text.part(figures.get(i).start(), figures.get(i).end());
+        values.add(new Entry.Value(Role.STATED, stated.get(i), figure, unit, Passage.EMPTY));
+      }
+      return true;
+    }
+
     private void add(List<Passage> labels, List<Cell> valueCells, Passage conditions, String unit) {
       List<Entry.Value> values = new ArrayList<>();
       for (Cell cell : valueCells) {
-        Role role = roles[cell.column()] == Role.UNKNOWN ? Role.VALUE : roles[cell.column()];
+        Role column = roles[cell.column()];
+        Role role = column == Role.UNKNOWN || column.holdsConditions() || isForAllModels(cell, valueCells) ? Role.VALUE : column;
+        if (addList(values, cell, unit)) {
+          continue;
+        }
         Passage beside = valueCells.size() > 1 ? Passage.EMPTY : conditions;
         values.add(new Entry.Value(role, headings[cell.column()], passage(cell), unit, beside));
       }
@@ -391,8 +562,8 @@ final class Tables {
       Passage before = stated ? context.page() == page || context.isBlank() ? context.then(rowContext) : rowContext : Passage.EMPTY;
       entries.add(
           new Entry(page, labels, values, common, before, section, Method.TABLE_CELL, table.ruled() ? "table" : "columns"));
-      if (values.size() == 1 && values.get(0).role() != Role.STATED) {
-        rowContext = values.get(0).text();
+      if (!stated) {
+        rowContext = values.size() == 1 ? values.get(0).text() : Passage.EMPTY;
       }
     }
   }

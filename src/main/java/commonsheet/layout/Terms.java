@@ -16,8 +16,19 @@ record Terms(
     Map<String, StatisticRule> statistics,
     Map<String, List<String>> conditions) {
 
-  /** The statistic a quantity always has, or those that words may give it. */
-  record StatisticRule(@JsonProperty("fixed") String fixed, @JsonProperty("allowed") List<String> allowed) {}
+  /**
+   * The statistic a quantity always has ({@code fixed}), or those that figure and column may give it ({@code allowed});
+   * of these, the ones that the label's words may give, all unless said otherwise.
+   */
+  record StatisticRule(
+      @JsonProperty("fixed") String fixed,
+      @JsonProperty("allowed") List<String> allowed,
+      @JsonProperty("fromLabel") List<String> fromLabel) {
+    StatisticRule {
+      allowed = allowed == null ? List.of() : List.copyOf(allowed);
+      fromLabel = fromLabel == null ? allowed : List.copyOf(fromLabel);
+    }
+  }
 
   /** Whether a label with these concepts is about something that is no rating of the cell. */
   boolean blocked(Set<String> concepts) {

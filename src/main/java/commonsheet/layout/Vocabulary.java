@@ -73,6 +73,10 @@ final class Vocabulary {
     return all == 0 ? 0 : known / (double) all;
   }
 
+  List<Hit> roleHits(String heading) {
+    return headings.find(heading);
+  }
+
   /** The role of a column whose heading reads so; empty where the heading is something else. */
   Optional<Role> role(String heading) {
     List<Hit> hits = headings.find(heading);

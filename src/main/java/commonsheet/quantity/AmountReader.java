@@ -16,7 +16,6 @@ import java.math.MathContext;
  */
 final class AmountReader {
   private static final String RATE = "h-1";
-  private static final BigDecimal LEAST_MODEL = BigDecimal.valueOf(10_000);
 
   private final FoldedText text;
   private final NumberReader numbers;
@@ -80,7 +79,7 @@ final class AmountReader {
       return new Amount(number, null, number.end());
     }
     if (unit != null) {
-      return isModel(number, unit) ? null : new Amount(number, unit, unit.end());
+      return new Amount(number, unit, unit.end());
     }
     return isInsideCode(number.end()) ? null : new Amount(number, null, number.end());
   }
@@ -150,14 +149,6 @@ final class AmountReader {
 
   private static PrintedUnit settled(PrintedUnit unit) {
     return unit.as(RATE, false);
-  }
-
-  /** PR-244147A: five digits and more before a single capital are a model name. */
-  private boolean isModel(PrintedNumber number, PrintedUnit unit) {
-    return unit.isOneLetter()
-        && Character.isUpperCase(text.at(unit.start()))
-        && number.value().scale() == 0
-        && number.value().compareTo(LEAST_MODEL) >= 0;
   }
 
   /**

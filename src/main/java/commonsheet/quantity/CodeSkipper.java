@@ -37,7 +37,7 @@ final class CodeSkipper {
     return at;
   }
 
-  /** Three or more runs of digits: 2015-08-27, 27.08.2015 with a year, 86-755-83022275. */
+  /** Three or more runs of digits: 2015-08-27, 27.08.2015 with a year, 86-755-12345678. */
   private int afterJoinedRuns(int place) {
     int end = afterDigits(place);
     char joint = text.at(end);

@@ -34,18 +34,20 @@ public final class FigureParser {
     CodeSkipper codes = new CodeSkipper(folded);
     List<Figure> figures = new ArrayList<>();
     int at = 0;
+    int endOfPrevious = -1;
     while (at < folded.length()) {
       int afterCode = codes.afterCode(at);
       if (afterCode > at) {
         at = afterCode;
         continue;
       }
-      Figure figure = reader.read(at);
+      Figure figure = reader.read(at, endOfPrevious);
       if (figure == null) {
         at = codes.afterUnread(at);
       } else {
         figures.add(figure);
         at = figure.end();
+        endOfPrevious = at;
       }
     }
     return new Neighbours(folded).settle(figures);

@@ -11,20 +11,20 @@ public final class FigurePrinter {
    * "-20 ~ 60 °C". What was ambiguous is printed as it was understood.
    */
   public static String print(Figure f) {
-    StringBuilder out = new StringBuilder();
-    out.append(words(f));
+    String unit = f.unit() == null ? "" : " " + unit(f.unit());
+    return words(f) + numbers(f, unit) + unit;
+  }
+
+  private static String numbers(Figure f, String unit) {
     if (f.isRange()) {
-      out.append(number(f.low())).append(" ~ ").append(number(f.high()));
-    } else {
-      out.append(number(f.value()));
-      if (f.low() != null) {
-        out.append(tolerance(f));
-      }
+      return number(f.low()) + " ~ " + number(f.high());
     }
-    if (f.unit() != null) {
-      out.append(' ').append(unit(f.unit()));
+    if (f.low() == null) {
+      return number(f.value());
     }
-    return out.toString();
+    // "1 mV ± 5 mV": without its own unit the 1 would be read as volts.
+    boolean reachesBelowZero = f.value() > 0 && f.low() < 0;
+    return number(f.value()) + (reachesBelowZero ? unit : "") + tolerance(f);
   }
 
   private static String words(Figure f) {

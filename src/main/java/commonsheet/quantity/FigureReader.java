@@ -29,15 +29,21 @@ final class FigureReader {
     this.modifiers = new ModifierReader(text);
   }
 
-  /** The figure that begins at a place, or null. */
-  Figure read(int place) {
+  /**
+   * The figure that begins at a place, or null.
+   *
+   * @param endOfPrevious where the figure before it ended: the V before 2000 in "3.7V2000mAh" is a
+   *     unit, no name
+   */
+  Figure read(int place, int endOfPrevious) {
     if (!mayBegin(place)) {
       return null;
     }
     Modifiers before = modifiers.before(place);
     int start = before.areEmpty() ? place : before.end();
     Extent extent = extent(start, before.between());
-    if (extent == null || (before.areEmpty() && isPartOfName(start, extent))) {
+    if (extent == null
+        || (before.areEmpty() && place > endOfPrevious && isPartOfName(start, extent))) {
       return null;
     }
     return figure(place, extent, modifiers.behind(extent, before));
@@ -83,7 +89,7 @@ final class FigureReader {
         || ")]%℃℉°Ω".indexOf(before) >= 0;
   }
 
-  /** Whether the digits belong to a name such as LP402535, S8261-3C or Test2. */
+  /** Whether the digits belong to a name such as QT203040, X1234-3C or Test2. */
   private boolean isPartOfName(int place, Extent extent) {
     if (!FoldedText.isDigit(text.at(place))) {
       return false;
@@ -111,7 +117,7 @@ final class FigureReader {
     return extent.value() == null || extent.value().scale() == 0;
   }
 
-  /** Whether letters and digits in one run end at a place: "S8261-" or "IFR26650-". */
+  /** Whether letters and digits in one run end at a place: "X1234-" or "IFR26650-". */
   private boolean isCode(int end) {
     boolean letter = false;
     boolean digit = false;

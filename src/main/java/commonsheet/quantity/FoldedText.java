@@ -14,6 +14,9 @@ final class FoldedText {
   private static final Map<Character, Character> LOOK_ALIKES = lookAlikes();
   private static final char NOTHING = '\0';
 
+  /** Below stand the letters of the alphabets, which are what they are. */
+  private static final char FIRST_PUNCTUATION = 0x2000;
+
   private final String printed;
   private final char[] folded;
 
@@ -34,9 +37,9 @@ final class FoldedText {
     return place >= 0 && place < folded.length ? folded[place] : NOTHING;
   }
 
-  /** The words as printed, from start to end. */
-  String printed(int start, int end) {
-    return printed.substring(start, end);
+  /** The words as printed, between two places. */
+  String printed(int from, int to) {
+    return printed.substring(from, to);
   }
 
   /** The first place from {@code place} on that holds no white space. */
@@ -56,7 +59,7 @@ final class FoldedText {
     if (known != null) {
       return known;
     }
-    if (Character.isSurrogate(c) || isKeptAsIs(c)) {
+    if (c < FIRST_PUNCTUATION || isIdeograph(c) || Character.isSurrogate(c) || isKeptAsIs(c)) {
       return c;
     }
     String compatible = Normalizer.normalize(String.valueOf(c), Normalizer.Form.NFKC);
@@ -68,7 +71,7 @@ final class FoldedText {
 
   /** A raised 2 in m² is not the digit 2. */
   private static boolean isKeptAsIs(char c) {
-    return c == '²' || c == '³' || c == '¹' || c == '…' || c == '‥' || (c >= '⁰' && c <= 'ⁿ');
+    return "²³¹…‥".indexOf(c) >= 0 || (c >= '⁰' && c <= 'ⁿ');
   }
 
   static boolean isDigit(char c) {
@@ -97,14 +100,11 @@ final class FoldedText {
 
   private static Map<Character, Character> lookAlikes() {
     Map<Character, Character> map = new HashMap<>();
-    JsonNode file = Resource.read("characters.yaml");
-    file.fields()
-        .forEachRemaining(
-            entry -> {
-              for (char alike : entry.getValue().asText().toCharArray()) {
-                map.put(alike, entry.getKey().charAt(0));
-              }
-            });
+    for (Map.Entry<String, JsonNode> entry : Resource.read("characters.yaml").properties()) {
+      for (char alike : entry.getValue().asText().toCharArray()) {
+        map.put(alike, entry.getKey().charAt(0));
+      }
+    }
     return Map.copyOf(map);
   }
 }

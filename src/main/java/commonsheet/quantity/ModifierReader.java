@@ -4,11 +4,17 @@ package commonsheet.quantity;
  * Reads the words before and behind a number.
  *
  * <pre>
- * before := { word { ":" | "=" | "of" | … } }                 Min.: ≥
+ * before := { ( word | "(" word ")" ) { ":" | "=" | "of" | … } }    Min.: ≥
  * behind := word | "(" word ")"                                400mAh min, 1500mA (max)
  * </pre>
  */
 final class ModifierReader {
+  /** "Typ. approx. ≥" is about as much as is ever printed; longer runs of signs are ornament. */
+  private static final int MOST_WORDS = 4;
+
+  /** "Min. value of:" has two. */
+  private static final int MOST_LINKS = 3;
+
   private final FoldedText text;
   private final UnitReader units;
   private final Words words = Words.standard();
@@ -21,8 +27,9 @@ final class ModifierReader {
   /** The words at a place up to the number; empty where none stand there. */
   Modifiers before(int place) {
     Modifiers read = Modifiers.none(place);
-    for (int at = place; !FoldedText.isLetter(text.at(at - 1)) || !isLetterAt(at); ) {
-      Phrases.Match<Words.Meaning> word = words.before.longest(text, at);
+    int at = place;
+    for (int count = 0; count < MOST_WORDS && isWordStart(at); count++) {
+      Phrases.Match<Words.Meaning> word = wordBefore(at);
       if (word == null) {
         break;
       }
@@ -32,14 +39,32 @@ final class ModifierReader {
     return read;
   }
 
-  private boolean isLetterAt(int at) {
-    return FoldedText.isLetter(text.at(at));
+  /** A word, in parentheses or not: "Weight (max.) 48 g". */
+  private Phrases.Match<Words.Meaning> wordBefore(int at) {
+    if (text.at(at) != '(') {
+      return words.before.longest(text, at);
+    }
+    Phrases.Match<Words.Meaning> inside = words.before.longest(text, text.afterSpaces(at + 1));
+    int close = inside == null ? -1 : text.afterSpaces(inside.end());
+    return close >= 0 && text.at(close) == ')'
+        ? new Phrases.Match<>(inside.meaning(), close + 1)
+        : null;
+  }
+
+  private boolean isWordStart(int at) {
+    return !FoldedText.isLetter(text.at(at - 1)) || !FoldedText.isLetter(text.at(at));
   }
 
   private int afterLinks(int place) {
     int at = text.afterSpaces(place);
-    Phrases.Match<Boolean> link = words.links.longest(text, at);
-    return link == null ? at : afterLinks(link.end());
+    for (int links = 0; links < MOST_LINKS; links++) {
+      Phrases.Match<Boolean> link = words.links.longest(text, at);
+      if (link == null) {
+        break;
+      }
+      at = text.afterSpaces(link.end());
+    }
+    return at;
   }
 
   /**
@@ -62,7 +87,7 @@ final class ModifierReader {
       return nothingMore;
     }
     // "3.2 Nominal" is a clause and its heading; "3.2 max" is a number with its word.
-    boolean isPhrase = word.meaning().qualifier() == null;
+    boolean isPhrase = word.meaning().qualifier() == null && word.meaning().bound() != Bound.NONE;
     boolean mayQualify =
         before.qualifier() == null
             && (extent.unit() != null || word.meaning().bound() != Bound.NONE);

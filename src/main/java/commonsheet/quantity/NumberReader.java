@@ -16,6 +16,9 @@ final class NumberReader {
   /** Longer runs of digits are serial numbers. */
   private static final int MOST_DIGITS = 15;
 
+  /** Longer chains are lists or addresses, of which the beginning tells enough. */
+  private static final int MOST_GROUPS = 6;
+
   private static final int GROUP = 3;
   private static final String SEPARATORS = ".,'\u2009";
 
@@ -121,14 +124,17 @@ final class NumberReader {
 
   private Groups groups(int place) {
     Groups groups = new Groups();
+    // In the list 20,25,30 the last two are no 25.30.
+    boolean inList = text.at(place - 1) == ',' && FoldedText.isDigit(text.at(place - 2));
+    String separators = inList ? SEPARATORS.replace(",", "") : SEPARATORS;
     int at = place;
-    while (FoldedText.isDigit(text.at(at))) {
+    while (groups.count() < MOST_GROUPS && FoldedText.isDigit(text.at(at))) {
       int end = at;
       while (FoldedText.isDigit(text.at(end))) {
         end++;
       }
       groups.add(at, end);
-      at = SEPARATORS.indexOf(text.at(end)) >= 0 ? end + 1 : end;
+      at = separators.indexOf(text.at(end)) >= 0 ? end + 1 : end;
     }
     return groups;
   }
@@ -190,7 +196,7 @@ final class NumberReader {
     }
 
     boolean isTooLong() {
-      return joined(count()).length() > MOST_DIGITS;
+      return runs.stream().anyMatch(run -> run.length() > MOST_DIGITS);
     }
   }
 }

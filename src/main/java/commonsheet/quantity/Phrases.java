@@ -20,18 +20,17 @@ final class Phrases<T> {
     boolean at(T meaning, int end);
   }
 
-  private record Phrase<T>(char[] spelling, T meaning) {}
+  private record Phrase<T>(String spelling, T meaning) {}
 
   private final Map<Character, List<Phrase<T>>> byFirst = new HashMap<>();
 
   void add(String spelling, T meaning) {
-    char[] folded = spelling.toCharArray();
-    for (int i = 0; i < folded.length; i++) {
-      folded[i] = FoldedText.fold(folded[i]);
-    }
-    List<Phrase<T>> phrases = byFirst.computeIfAbsent(lower(folded[0]), first -> new ArrayList<>());
-    phrases.add(new Phrase<>(folded, meaning));
-    phrases.sort(Comparator.comparingInt(phrase -> -phrase.spelling.length));
+    StringBuilder folded = new StringBuilder(spelling.length());
+    spelling.chars().forEach(c -> folded.append(FoldedText.fold((char) c)));
+    List<Phrase<T>> phrases =
+        byFirst.computeIfAbsent(lower(folded.charAt(0)), first -> new ArrayList<>());
+    phrases.add(new Phrase<>(folded.toString(), meaning));
+    phrases.sort(Comparator.comparingInt(phrase -> -phrase.spelling.length()));
   }
 
   /** The longest phrase that begins at {@code place} and fits, or null. */
@@ -58,12 +57,13 @@ final class Phrases<T> {
     return longest(text, place, (meaning, end) -> true);
   }
 
-  private static int endOf(char[] spelling, FoldedText text, int place, boolean exact) {
-    if (!exact && spelling.length < 2) {
+  private static int endOf(String spelling, FoldedText text, int place, boolean exact) {
+    if (!exact && spelling.length() < 2) {
       return -1;
     }
     int at = place;
-    for (char wanted : spelling) {
+    for (int i = 0; i < spelling.length(); i++) {
+      char wanted = spelling.charAt(i);
       if (wanted == ' ') {
         at = text.afterSpaces(at);
         continue;

@@ -12,7 +12,13 @@ package commonsheet.quantity;
  *     temperature
  * @param doubtful whether the spelling can mean something else
  */
-record PrintedUnit(UnitTable.Entry entry, int start, int end, boolean isOneLetter, boolean loneC, boolean doubtful) {
+record PrintedUnit(
+    UnitTable.Entry entry,
+    int start,
+    int end,
+    boolean isOneLetter,
+    boolean loneC,
+    boolean doubtful) {
   TradeUnit unit() {
     return entry.unit();
   }
@@ -31,6 +37,7 @@ record PrintedUnit(UnitTable.Entry entry, int start, int end, boolean isOneLette
 
   /** The same words read as another unit. */
   PrintedUnit as(String ucum, boolean nowDoubtful) {
-    return new PrintedUnit(UnitTable.standard().entry(ucum), start, end, isOneLetter, false, nowDoubtful);
+    return new PrintedUnit(
+        UnitTable.standard().entry(ucum), start, end, isOneLetter, false, nowDoubtful);
   }
 }

@@ -6,13 +6,15 @@ import java.math.BigDecimal;
  * Reads the second end of a range behind its first.
  *
  * <pre>
- * range     := separator amount | less letters less amount
+ * range     := separator amount | sign letters sign amount
  * separator := "~" | "to" | … | hyphen
- * less      := "≤" | "&lt;"                          -20 °C ≤ T ≤ 5 °C
+ * sign      := "≤" | "&lt;" | "≥" | "&gt;", both the same way    -20 °C ≤ T ≤ 5 °C
  * </pre>
  */
 final class RangeReader {
   private static final int LONGEST_SYMBOL = 5;
+  private static final String LESS = "≤<";
+  private static final String MORE = "≥>";
 
   /** A bare number of five digits before a hyphen is a size or model: 18650-2600mAh. */
   private static final BigDecimal LEAST_CODE = BigDecimal.valueOf(10_000);
@@ -81,25 +83,27 @@ final class RangeReader {
   }
 
   private Separator comparison(int at) {
-    if (!isLess(at)) {
-      return null;
-    }
-    int letters = text.afterSpaces(afterLess(at));
+    int letters = text.afterSpaces(afterComparison(at, text.at(at)));
     int after = letters;
     while (FoldedText.isLetter(text.at(after))) {
       after++;
     }
     int second = text.afterSpaces(after);
+    int end = afterComparison(second, text.at(at));
     boolean symbol = after > letters && after - letters <= LONGEST_SYMBOL;
-    return symbol && isLess(second) ? new Separator(Kind.COMPARISON, afterLess(second)) : null;
+    return symbol && end > second ? new Separator(Kind.COMPARISON, end) : null;
   }
 
-  private boolean isLess(int at) {
-    return text.at(at) == '≤' || text.at(at) == '<';
-  }
-
-  private int afterLess(int at) {
-    return text.at(at) == '<' && text.at(at + 1) == '=' ? at + 2 : at + 1;
+  /**
+   * The place behind a comparison sign that points the same way as another; the place itself if
+   * none is there.
+   */
+  private int afterComparison(int at, char other) {
+    String signs = LESS.indexOf(other) >= 0 ? LESS : MORE;
+    if (signs.indexOf(text.at(at)) < 0) {
+      return at;
+    }
+    return text.at(at + 1) == '=' ? at + 2 : at + 1;
   }
 
   /** A hyphen with a space before it only is the sign of the next number: "2.10 -20 °C". */
@@ -127,9 +131,8 @@ final class RangeReader {
     BigDecimal from = CommonUnit.inUnit(first.valueIn(unit), first.unit(), unit);
     BigDecimal to = CommonUnit.inUnit(second.valueIn(unit), second.unit(), unit);
     int order = from.compareTo(to);
-    boolean wrongWay = kind == Kind.HYPHEN || kind == Kind.COMPARISON;
     boolean code = kind == Kind.HYPHEN && first.unit() == null && from.compareTo(LEAST_CODE) >= 0;
-    if (order == 0 || (order > 0 && wrongWay) || code) {
+    if (order == 0 || (order > 0 && kind == Kind.HYPHEN) || code) {
       return null;
     }
     boolean ambiguous = first.isAmbiguousIn(unit, style) || second.isAmbiguousIn(unit, style);

@@ -11,6 +11,8 @@ import java.util.List;
 
 /** The YAML files beside this class. */
 final class Resource {
+  private static final ObjectMapper YAML = new ObjectMapper(new YAMLFactory());
+
   private Resource() {}
 
   /** The parsed file; a missing or broken one is a fault of the program and ends it. */
@@ -19,7 +21,7 @@ final class Resource {
       if (in == null) {
         throw new IllegalStateException("the program lacks its file quantity/" + name);
       }
-      return new ObjectMapper(new YAMLFactory()).readTree(in);
+      return YAML.readTree(in);
     } catch (IOException e) {
       throw new UncheckedIOException("the program's file quantity/" + name + " is broken", e);
     }

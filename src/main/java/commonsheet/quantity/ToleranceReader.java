@@ -165,12 +165,17 @@ final class ToleranceReader {
         : absolute(amount, sides, larger, theirs).doubted(true);
   }
 
-  /** "4.275 ±50 mV": a tolerance above the number itself is printed in a thousandth of the number's unit. */
+  /**
+   * "4.275 ±50 mV": a tolerance above the number itself is printed in a thousandth of the number's
+   * unit.
+   */
   private static PrintedUnit largerUnit(Amount amount, Sides sides) {
     String code = sides.unit().unit().ucum();
     BigDecimal value = amount.valueIn(sides.unit());
     boolean mismatch = value.signum() > 0 && sides.down().compareTo(value) > 0;
-    return mismatch && THOUSANDTHS.contains(code) ? sides.unit().as(code.substring(1), false) : null;
+    return mismatch && THOUSANDTHS.contains(code)
+        ? sides.unit().as(code.substring(1), false)
+        : null;
   }
 
   private Extent absolute(Amount amount, Sides sides, PrintedUnit unit, PrintedUnit theirs) {

@@ -85,8 +85,8 @@ final class UnitReader {
   }
 
   /**
-   * Whether the letters name the number that follows: "T 4.0±0.2 W 20.0±0.5", a W at the head of the next line, "4.3
-   * Min. 4.1".
+   * Whether the letters name the number that follows: "T 4.0±0.2 W 20.0±0.5", a W at the head of
+   * the next line, "4.3 Min. 4.1".
    */
   private boolean labelsNext(int start, int end) {
     if (end == start + 1 && LABELS.indexOf(text.at(start)) >= 0) {
@@ -97,7 +97,9 @@ final class UnitReader {
     }
     int next = text.afterSpaces(text.at(end) == '.' ? end + 1 : end);
     boolean capital = text.at(start) == 'M';
-    return text.at(next) == ':' || text.at(next) == '=' || (capital && FoldedText.isDigit(text.at(next)));
+    return text.at(next) == ':'
+        || text.at(next) == '='
+        || (capital && FoldedText.isDigit(text.at(next)));
   }
 
   private boolean startsLine(int start) {
@@ -112,11 +114,11 @@ final class UnitReader {
     return Character.toLowerCase(text.at(place));
   }
 
-  /** 1s1p, SHR-02V-S-B, 3.2 V-shaped: a letter that is part of something longer. */
+  /** 1s1p, QRS-02V-S-B, 3.2 V-shaped: a letter that is part of something longer. */
   private boolean isInsideCode(int end) {
     char next = text.at(end);
-    boolean joins = next == '-' || next == '.' || next == '\'' || next == '&';
-    return FoldedText.isDigit(next)
+    boolean joins = next == '-' || next == '\'' || next == '&';
+    return (FoldedText.isDigit(next) && text.at(end - 1) != 'V')
         || next == '_'
         || (joins && FoldedText.isLetter(text.at(end + 1)));
   }

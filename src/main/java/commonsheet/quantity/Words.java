@@ -2,6 +2,7 @@ package commonsheet.quantity;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.math.BigDecimal;
+import java.util.Map;
 
 /** The words and signs of words.yaml that stand with a number. */
 final class Words {
@@ -26,15 +27,14 @@ final class Words {
   private Words(JsonNode file) {
     addBounds(file.path("before"), before);
     addBounds(file.path("after"), after);
-    file.path("qualifiers")
-        .fields()
-        .forEachRemaining(
-            entry -> {
-              Meaning meaning = meaningOf(Qualifier.valueOf(entry.getKey()));
-              addAll(entry.getValue(), before, meaning);
-              addAll(entry.getValue(), after, meaning);
-            });
-    addAll(file.path("approximate"), before, new Meaning(Bound.NONE, null, true, false));
+    for (Map.Entry<String, JsonNode> entry : file.path("qualifiers").properties()) {
+      Meaning meaning = meaningOf(Qualifier.valueOf(entry.getKey()));
+      addAll(entry.getValue(), before, meaning);
+      addAll(entry.getValue(), after, meaning);
+    }
+    Meaning approximate = new Meaning(Bound.NONE, null, true, false);
+    addAll(file.path("approximate"), before, approximate);
+    addAll(file.path("approximate"), after, approximate);
     addAll(file.path("between"), before, new Meaning(Bound.NONE, null, false, true));
     range = plain(file.path("range"));
     and = plain(file.path("and"));
@@ -43,10 +43,9 @@ final class Words {
     ordinals = plain(file.path("ordinals"));
     each = plain(file.path("each"));
     per = plain(file.path("per"));
-    file.path("numbers")
-        .fields()
-        .forEachRemaining(
-            entry -> addAll(entry.getValue(), numbers, new BigDecimal(entry.getKey())));
+    for (Map.Entry<String, JsonNode> entry : file.path("numbers").properties()) {
+      addAll(entry.getValue(), numbers, new BigDecimal(entry.getKey()));
+    }
   }
 
   static Words standard() {
@@ -64,14 +63,10 @@ final class Words {
   }
 
   private static void addBounds(JsonNode byBound, Phrases<Meaning> phrases) {
-    byBound
-        .fields()
-        .forEachRemaining(
-            entry ->
-                addAll(
-                    entry.getValue(),
-                    phrases,
-                    new Meaning(Bound.valueOf(entry.getKey()), null, false, false)));
+    for (Map.Entry<String, JsonNode> entry : byBound.properties()) {
+      Bound bound = Bound.valueOf(entry.getKey());
+      addAll(entry.getValue(), phrases, new Meaning(bound, null, false, false));
+    }
   }
 
   private static Phrases<Boolean> plain(JsonNode list) {

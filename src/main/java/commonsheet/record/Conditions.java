@@ -8,8 +8,8 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * The conditions stated with a value: name to number in the condition's canonical unit. The names and their order are
- * fixed by {@link #NAMES}; what the sheet leaves unsaid is absent.
+ * The conditions stated with a value: name to number in the condition's canonical unit. The names
+ * and their order are fixed by {@link #NAMES}; what the sheet leaves unsaid is absent.
  */
 public record Conditions(@JsonValue Map<String, Double> values) {
   public static final String DISCHARGE_CURRENT = "dischargeCurrent";
@@ -28,8 +28,9 @@ public record Conditions(@JsonValue Map<String, Double> values) {
   public static final String STATE_OF_CHARGE = "stateOfCharge";
 
   /**
-   * Every condition a statement may carry, in the order they are written. Units: currents A, rates multiples of C,
-   * voltages V, temperatures Cel, duration s, frequency Hz, retention and stateOfCharge %, cycles a count.
+   * Every condition a statement may carry, in the order they are written. Units: currents A, rates
+   * multiples of C, voltages V, temperatures Cel, duration s, frequency Hz, retention and
+   * stateOfCharge %, cycles a count.
    */
   public static final List<String> NAMES =
       List.of(
@@ -96,7 +97,8 @@ public record Conditions(@JsonValue Map<String, Double> values) {
   public boolean agreeWith(Conditions other) {
     for (Map.Entry<String, Double> entry : values.entrySet()) {
       Double theirs = other.values.get(entry.getKey());
-      if (theirs != null && Math.abs(theirs - entry.getValue()) > 0.005 * Math.max(Math.abs(theirs), 1e-9)) {
+      if (theirs != null
+          && Math.abs(theirs - entry.getValue()) > 0.005 * Math.max(Math.abs(theirs), 1e-9)) {
         return false;
       }
     }

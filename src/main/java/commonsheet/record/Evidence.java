@@ -10,7 +10,8 @@ import java.util.List;
  * @param box x, y, width, height in points (1/72 in) from the top left of the page as displayed
  * @param text the words as printed
  * @param method how the value was obtained
- * @param rule the vocabulary entry or layout rule that named the quantity, such as {@code vocabulary/capacity}
+ * @param rule the vocabulary entry or layout rule that named the quantity, such as {@code
+ *     vocabulary/capacity}
  * @param words whether the words are the PDF's own text or recognised
  * @param confidence 0 to 1, for recognised words only
  * @param note what the reader did beyond copying, such as the capacity a C-rate was multiplied by

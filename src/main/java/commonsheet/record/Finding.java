@@ -12,7 +12,8 @@ import java.util.List;
  * @param source where the rule comes from, or {@code common practice, no source}
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)
-public record Finding(String rule, Severity severity, List<String> about, String message, String source) {
+public record Finding(
+    String rule, Severity severity, List<String> about, String message, String source) {
   public Finding {
     about = about == null ? List.of() : List.copyOf(about);
   }

@@ -13,6 +13,7 @@ import java.util.Set;
  */
 final class RecordConsistency {
   private final JsonNode record;
+  private final Set<String> ids = new HashSet<>();
   private final List<String> problems = new ArrayList<>();
 
   private RecordConsistency(JsonNode record) {
@@ -22,7 +23,7 @@ final class RecordConsistency {
   static List<String> problems(JsonNode record) {
     RecordConsistency check = new RecordConsistency(record);
     check.finite(record, "");
-    check.ids();
+    check.collectIds();
     check.statements();
     check.cell();
     check.curves();
@@ -43,13 +44,12 @@ final class RecordConsistency {
     }
   }
 
-  private void ids() {
-    Set<String> seen = new HashSet<>();
+  private void collectIds() {
     for (String list : List.of("statements", "curves")) {
       JsonNode members = record.get(list);
       for (int i = 0; i < members.size(); i++) {
         String id = members.get(i).get("id").textValue();
-        if (!seen.add(id)) {
+        if (!ids.add(id)) {
           problems.add(
               pointer(list, i) + "/id: \"" + id + "\" is used before; give each an id of its own");
         }
@@ -63,7 +63,11 @@ final class RecordConsistency {
       JsonNode statement = statements.get(i);
       String pointer = pointer("statements", i);
       range(statement, "low", "high", pointer);
-      range(statement.get("conditions"), "temperatureLow", "temperatureHigh", pointer + "/conditions");
+      range(
+          statement.get("conditions"),
+          "temperatureLow",
+          "temperatureHigh",
+          pointer + "/conditions");
       evidence(statement.get("evidence"), pointer + "/evidence");
       for (JsonNode origin : statement.get("evidence").path("from")) {
         if (origin.equals(statement.get("id"))) {
@@ -99,7 +103,7 @@ final class RecordConsistency {
   private void findings() {
     JsonNode findings = record.get("findings");
     for (int i = 0; i < findings.size(); i++) {
-      known(findings.get(i).get("about"), pointer("findings", i) + "/about");
+      exist(findings.get(i).get("about"), pointer("findings", i) + "/about");
     }
   }
 
@@ -124,26 +128,15 @@ final class RecordConsistency {
     if (evidence.path("page").asInt() > pages) {
       problems.add(pointer + "/page: the sheet has only " + pages + " pages");
     }
-    known(evidence.path("from"), pointer + "/from");
+    exist(evidence.path("from"), pointer + "/from");
   }
 
-  private void known(JsonNode ids, String pointer) {
-    for (JsonNode id : ids) {
-      if (!exists(id)) {
+  private void exist(JsonNode named, String pointer) {
+    for (JsonNode id : named) {
+      if (!ids.contains(id.textValue())) {
         problems.add(pointer + ": the record has no " + id);
       }
     }
-  }
-
-  private boolean exists(JsonNode id) {
-    for (String list : List.of("statements", "curves")) {
-      for (JsonNode member : record.get(list)) {
-        if (member.get("id").equals(id)) {
-          return true;
-        }
-      }
-    }
-    return false;
   }
 
   private static String pointer(String list, int index) {

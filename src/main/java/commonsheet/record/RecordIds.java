@@ -85,10 +85,7 @@ public final class RecordIds {
     for (Map.Entry<String, String> entry : LATIN.entrySet()) {
       plain = plain.replace(entry.getKey(), entry.getValue());
     }
-    return plain
-        .replaceAll("\\p{M}+", "")
-        .replaceAll("[^a-z0-9]+", "-")
-        .replaceAll("^-|-$", "");
+    return plain.replaceAll("\\p{M}+", "").replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
   }
 
   private static String stem(String fileName) {

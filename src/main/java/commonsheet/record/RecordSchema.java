@@ -35,10 +35,7 @@ final class RecordSchema {
   }
 
   static List<String> problems(JsonNode record) {
-    return Holder.SCHEMA.validate(record).stream()
-        .map(SchemaSentence::of)
-        .distinct()
-        .toList();
+    return Holder.SCHEMA.validate(record).stream().map(SchemaSentence::of).distinct().toList();
   }
 
   private static Schema compile() {

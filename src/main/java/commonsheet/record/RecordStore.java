@@ -3,11 +3,13 @@ package commonsheet.record;
 import java.io.IOException;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -167,10 +169,11 @@ public final class RecordStore {
 
   /** What the system says, without the path that the sentence already names. */
   private static String reason(IOException e) {
+    String said = e instanceof FileSystemException system ? system.getReason() : e.getMessage();
+    if (said != null) {
+      return said;
+    }
     String kind = e.getClass().getSimpleName().replaceAll("Exception$", "");
-    String words = kind.replaceAll("(?<=[a-z])(?=[A-Z])", " ").toLowerCase(java.util.Locale.ROOT);
-    return e instanceof java.nio.file.FileSystemException system
-        ? system.getReason() == null ? words : system.getReason()
-        : e.getMessage() == null ? words : e.getMessage();
+    return kind.replaceAll("(?<=[a-z])(?=[A-Z])", " ").toLowerCase(Locale.ROOT);
   }
 }

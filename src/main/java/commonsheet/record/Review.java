@@ -10,6 +10,11 @@ import com.fasterxml.jackson.annotation.JsonInclude;
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)
 public record Review(
-    String state, String preparedBy, String preparedAt, String approvedBy, String approvedAt, String content) {
+    String state,
+    String preparedBy,
+    String preparedAt,
+    String approvedBy,
+    String approvedAt,
+    String content) {
   public static final Review DRAFT = new Review("draft", null, null, null, null, null);
 }

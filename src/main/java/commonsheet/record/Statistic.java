@@ -2,7 +2,10 @@ package commonsheet.record;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
 
-/** What a stated value is of its kind, as the sheet says it. Absent (null) where the sheet says none. */
+/**
+ * What a stated value is of its kind, as the sheet says it. Absent (null) where the sheet says
+ * none.
+ */
 public enum Statistic {
   @JsonProperty("nominal")
   NOMINAL,

@@ -103,7 +103,9 @@ final class CellFinder {
     private final Rulings rulings;
     private final boolean[][] taken;
     private final List<int[]> places = new ArrayList<>();
-    private boolean open;
+    private boolean openSideways;
+    private boolean openAbove;
+    private boolean openBelow;
 
     Region(CellGrid grid, Rulings rulings, boolean[][] taken) {
       this.grid = grid;
@@ -137,8 +139,12 @@ final class CellFinder {
       if (isDrawn(lines, at, from, to)) {
         return;
       }
-      if (row < 0 || column < 0 || row >= grid.rows() || column >= grid.columns()) {
-        open = true;
+      if (row < 0) {
+        openAbove = true;
+      } else if (row >= grid.rows()) {
+        openBelow = true;
+      } else if (column < 0 || column >= grid.columns()) {
+        openSideways = true;
       } else if (!taken[row][column]) {
         taken[row][column] = true;
         todo.add(new int[] {row, column});
@@ -155,17 +161,22 @@ final class CellFinder {
       return drawn >= DRAWN * (to - from);
     }
 
-    /** One cell if the region is a rectangle, otherwise one for each of its places; none if it is open. */
+    /**
+     * One cell if the region is a rectangle, otherwise one for each of its places; none if it lies outside the table.
+     * A cell that goes on at the next page is open at its lower or upper end only.
+     */
     List<Box> cells() {
-      if (open) {
-        return List.of();
-      }
+      boolean outside = openSideways || (openAbove && openBelow);
       int top = places.stream().mapToInt(p -> p[0]).min().orElseThrow();
       int bottom = places.stream().mapToInt(p -> p[0]).max().orElseThrow();
       int left = places.stream().mapToInt(p -> p[1]).min().orElseThrow();
       int right = places.stream().mapToInt(p -> p[1]).max().orElseThrow();
       if ((bottom - top + 1) * (right - left + 1) == places.size()) {
-        return List.of(grid.box(top, left, bottom - top + 1, right - left + 1));
+        Box whole = grid.box(top, left, bottom - top + 1, right - left + 1);
+        return outside ? List.of() : List.of(whole);
+      }
+      if (outside || openAbove || openBelow) {
+        return List.of();
       }
       return places.stream().map(p -> grid.box(p[0], p[1], 1, 1)).toList();
     }

@@ -60,6 +60,7 @@ final class PageScanner extends PDFGraphicsStreamEngine {
    */
   static Ink scan(PDPage page, PDOptionalContentProperties layers, SheetSettings limits)
       throws IOException {
+    ContentSize.check(page, limits.maximumStreamBytes());
     PageScanner scanner = new PageScanner(page, layers, limits);
     scanner.processPage(page);
     for (PDAnnotation annotation : page.getAnnotations()) {

@@ -34,38 +34,90 @@ final class ReadingOrder {
 
   private ReadingOrder() {}
 
-  /** Regions of words in reading order. */
-  static List<List<Word>> regions(List<Word> words) {
+  /**
+   * Regions of words in reading order.
+   *
+   * @param frames upright rulings that belong to no table: frames of the page, rules between columns
+   */
+  static List<List<Word>> regions(List<Word> words, List<Ruling> frames) {
     List<List<Word>> out = new ArrayList<>();
-    cut(LineBuilder.fragments(words, GUTTER), 0, out);
+    List<Fragment> fragments =
+        LineBuilder.fragments(words, GUTTER).stream().map(Fragment::of).toList();
+    cutAtFrames(fragments, frames, 0, out);
     return out;
   }
 
-  /** Where two columns part: the right one begins at x; they stand side by side from top to bottom. */
-  private record Gutter(double x, double top, double bottom) {
-    double height() {
-      return bottom - top;
+  /** A piece of a line without a wide gap, its box and font size at hand. */
+  private record Fragment(Line line, Box box, double size) {
+    static Fragment of(Line line) {
+      return new Fragment(line, line.box(), line.words().get(0).size());
     }
+  }
 
-    boolean besides(Line fragment) {
+  /** Share of a region's fragments that must stand beside a rule for it to part columns. */
+  private static final double LEAST_BESIDE = 0.7;
+
+  /** Parts what stands on either side of a rule, unless the rule runs between the columns of a table. */
+  private static void cutAtFrames(
+      List<Fragment> fragments, List<Ruling> frames, int from, List<List<Word>> out) {
+    for (int i = from; i < frames.size(); i++) {
+      Ruling rule = frames.get(i);
+      Gutter gutter = new Gutter(rule.at(), rule.from(), rule.to(), rule.length());
+      List<Fragment> beside = fragments.stream().filter(gutter::besides).toList();
+      List<Fragment> left = beside.stream().filter(f -> f.box().right() <= rule.at() + 1).toList();
+      List<Fragment> right = beside.stream().filter(f -> f.box().x() >= rule.at() - 1).toList();
+      if (beside.size() >= LEAST_BESIDE * fragments.size()
+          && !left.isEmpty()
+          && !right.isEmpty()
+          && left.size() + right.size() == beside.size()
+          && (isFrameMark(left) || isFrameMark(right) || levelShare(left, right) < LEVEL)) {
+        List<Fragment> above =
+            fragments.stream().filter(f -> f.box().centreY() < gutter.top()).toList();
+        List<Fragment> below =
+            fragments.stream().filter(f -> f.box().centreY() > gutter.bottom()).toList();
+        cutAtFrames(above, frames, i + 1, out);
+        cutAtFrames(left, frames, i + 1, out);
+        cutAtFrames(right, frames, i + 1, out);
+        cutAtFrames(below, frames, i + 1, out);
+        return;
+      }
+    }
+    cut(fragments, 0, out);
+  }
+
+  /** Whether a side holds nothing but the letters and digits along the frame of a drawing. */
+  private static boolean isFrameMark(List<Fragment> side) {
+    return side.stream().allMatch(f -> f.line().text().length() <= 2);
+  }
+
+  /**
+   * Where two columns part: the right one begins at x.
+   *
+   * @param top where the first of the two begins
+   * @param bottom where the last of the two ends
+   * @param shared height along which both stand side by side
+   */
+  private record Gutter(double x, double top, double bottom, double shared) {
+
+    boolean besides(Fragment fragment) {
       double y = fragment.box().centreY();
       return y >= top && y <= bottom;
     }
   }
 
-  private static void cut(List<Line> fragments, int depth, List<List<Word>> out) {
+  private static void cut(List<Fragment> fragments, int depth, List<List<Word>> out) {
     Gutter gutter = depth < DEEPEST ? widest(fragments) : null;
     if (gutter == null) {
       if (!fragments.isEmpty()) {
-        out.add(fragments.stream().flatMap(f -> f.words().stream()).toList());
+        out.add(fragments.stream().flatMap(f -> f.line().words().stream()).toList());
       }
       return;
     }
-    List<Line> above = new ArrayList<>();
-    List<Line> left = new ArrayList<>();
-    List<Line> right = new ArrayList<>();
-    List<Line> below = new ArrayList<>();
-    for (Line f : fragments) {
+    List<Fragment> above = new ArrayList<>();
+    List<Fragment> left = new ArrayList<>();
+    List<Fragment> right = new ArrayList<>();
+    List<Fragment> below = new ArrayList<>();
+    for (Fragment f : fragments) {
       if (gutter.besides(f)) {
         (f.box().x() < gutter.x() - 1 ? left : right).add(f);
       } else {
@@ -78,20 +130,21 @@ final class ReadingOrder {
     cut(below, depth + 1, out);
   }
 
-  private static Gutter widest(List<Line> fragments) {
+  private static Gutter widest(List<Fragment> fragments) {
     if (fragments.size() < 2 * LEAST_LINES) {
       return null;
     }
-    List<Line> byTop = new ArrayList<>(fragments);
+    List<Fragment> byTop = new ArrayList<>(fragments);
     byTop.sort(Comparator.comparingDouble(f -> f.box().centreY()));
+    double size = fragments.stream().mapToDouble(Fragment::size).sorted().toArray()[fragments.size() / 2];
     Gutter best = null;
     List<Double> tried = new ArrayList<>();
-    for (Line start : byTop) {
+    for (Fragment start : byTop) {
       double x = start.box().x();
       if (tried.stream().noneMatch(t -> Math.abs(t - x) < 1.5)) {
         tried.add(x);
-        Gutter gutter = at(x, byTop, start.words().get(0).size());
-        if (gutter != null && (best == null || gutter.height() > best.height() + 1)) {
+        Gutter gutter = at(x, byTop, size);
+        if (gutter != null && (best == null || gutter.shared() > best.shared() + 1)) {
           best = gutter;
         }
       }
@@ -99,14 +152,14 @@ final class ReadingOrder {
     return best;
   }
 
-  /** The tallest gutter left of x, if it parts columns of text. */
-  private static Gutter at(double x, List<Line> byTop, double size) {
+  /** The tallest gutter left of x, if it parts columns of text; widths go by the usual font size. */
+  private static Gutter at(double x, List<Fragment> byTop, double size) {
     Gutter best = null;
     int from = 0;
     for (int i = 0; i <= byTop.size(); i++) {
       if (i == byTop.size() || blocks(byTop.get(i).box(), x, size)) {
         Gutter gutter = between(x, byTop.subList(from, i));
-        if (gutter != null && (best == null || gutter.height() > best.height())) {
+        if (gutter != null && (best == null || gutter.shared() > best.shared())) {
           best = gutter;
         }
         from = i + 1;
@@ -119,42 +172,44 @@ final class ReadingOrder {
     return box.x() < x - 1.5 && box.right() > x - LEAST_GUTTER * size;
   }
 
-  private static Gutter between(double x, List<Line> fragments) {
-    List<Line> left = fragments.stream().filter(f -> f.box().x() < x - 1.5).toList();
-    List<Line> right = fragments.stream().filter(f -> f.box().x() >= x - 1.5).toList();
+  /** The gutter between two blocking fragments; a column may begin above or end below the other. */
+  private static Gutter between(double x, List<Fragment> fragments) {
+    List<Fragment> left = fragments.stream().filter(f -> f.box().x() < x - 1.5).toList();
+    List<Fragment> right = fragments.stream().filter(f -> f.box().x() >= x - 1.5).toList();
     if (left.size() < LEAST_LINES || right.size() < LEAST_LINES) {
       return null;
     }
     double top = Math.max(left.get(0).box().y(), right.get(0).box().y());
     double bottom = Math.min(last(left), last(right));
-    Gutter gutter = new Gutter(x, top, bottom);
-    List<Line> a = left.stream().filter(gutter::besides).toList();
-    List<Line> b = right.stream().filter(gutter::besides).toList();
+    Gutter gutter = new Gutter(x, top, bottom, bottom - top);
+    List<Fragment> a = left.stream().filter(gutter::besides).toList();
+    List<Fragment> b = right.stream().filter(gutter::besides).toList();
     if (a.size() < LEAST_LINES || b.size() < LEAST_LINES) {
       return null;
     }
-    boolean prose = isProse(a) && isProse(b);
-    return prose || levelShare(a, b) < LEVEL ? gutter : null;
+    boolean parts = (isProse(a) && isProse(b)) || levelShare(a, b) < LEVEL;
+    Box all = Box.around(fragments.stream().map(Fragment::box).toList());
+    return parts ? new Gutter(x, all.y(), all.bottom(), bottom - top) : null;
   }
 
-  private static double last(List<Line> fragments) {
+  private static double last(List<Fragment> fragments) {
     return fragments.stream().mapToDouble(f -> f.box().bottom()).max().orElseThrow();
   }
 
-  private static boolean isProse(List<Line> column) {
-    double words = column.stream().mapToInt(f -> f.words().size()).average().orElse(0);
-    Box all = Box.around(column.stream().map(Line::box).toList());
+  private static boolean isProse(List<Fragment> column) {
+    double words = column.stream().mapToInt(f -> f.line().words().size()).average().orElse(0);
+    Box all = Box.around(column.stream().map(Fragment::box).toList());
     double fill =
         column.stream().mapToDouble(f -> f.box().width()).average().orElse(0) / all.width();
     return words >= PROSE_WORDS && fill >= PROSE_FILL;
   }
 
   /** Share of the sparser side's lines level with a line of the other, or midway between two of them. */
-  private static double levelShare(List<Line> a, List<Line> b) {
+  private static double levelShare(List<Fragment> a, List<Fragment> b) {
     return a.size() <= b.size() ? share(a, b) : share(b, a);
   }
 
-  private static double share(List<Line> few, List<Line> many) {
+  private static double share(List<Fragment> few, List<Fragment> many) {
     int level = 0;
     for (int i = 0; i < few.size(); i++) {
       boolean alone = isLevel(few.get(i), many);
@@ -167,7 +222,7 @@ final class ReadingOrder {
   }
 
   /** Whether a line stands level with one of the others, or centred on two of them. */
-  private static boolean isLevel(Line line, List<Line> others) {
+  private static boolean isLevel(Fragment line, List<Fragment> others) {
     for (int i = 0; i < others.size(); i++) {
       if (meet(line, line, others.get(i), others.get(i))
           || (i > 0 && meet(line, line, others.get(i - 1), others.get(i)))) {
@@ -178,14 +233,14 @@ final class ReadingOrder {
   }
 
   /** Whether one of the others stands centred on two lines. */
-  private static boolean isPairLevel(Line first, Line second, List<Line> others) {
+  private static boolean isPairLevel(Fragment first, Fragment second, List<Fragment> others) {
     return others.stream().anyMatch(o -> meet(first, second, o, o));
   }
 
   /** Whether the middles of two pairs of neighbouring lines of about the same size of print are level. */
-  private static boolean meet(Line a, Line b, Line c, Line d) {
-    double size = size(a);
-    double ratio = size / size(c);
+  private static boolean meet(Fragment a, Fragment b, Fragment c, Fragment d) {
+    double size = a.size();
+    double ratio = size / c.size();
     double pitch = Math.max(b.box().centreY() - a.box().centreY(), d.box().centreY() - c.box().centreY());
     double middle = (a.box().centreY() + b.box().centreY()) / 2;
     double other = (c.box().centreY() + d.box().centreY()) / 2;
@@ -193,10 +248,6 @@ final class ReadingOrder {
         && pitch < 2 * size
         && ratio > SAME_PRINT
         && ratio < 1 / SAME_PRINT;
-  }
-
-  private static double size(Line line) {
-    return line.words().get(0).size();
   }
 
   /** Ratio of font sizes from which lines can be of one row. */

@@ -48,12 +48,18 @@ final class RowBuilder {
     return rows;
   }
 
-  /** The least white between lines, in em. */
-  private static double leastGap(List<RowDraft> lines) {
+  /** The least white between lines of one column, in em. */
+  private double leastGap(List<RowDraft> lines) {
     double least = Double.MAX_VALUE;
-    for (int i = 1; i < lines.size(); i++) {
-      double gap = (lines.get(i).top() - lines.get(i - 1).bottom()) / lines.get(i).size();
-      least = gap > 0 ? Math.min(least, gap) : least;
+    for (int column = 0; column < columns.count(); column++) {
+      double bottom = Double.NaN;
+      for (RowDraft line : lines) {
+        if (line.has(column)) {
+          double gap = (line.top() - bottom) / line.size();
+          least = gap > 0 ? Math.min(least, gap) : least;
+          bottom = line.bottom();
+        }
+      }
     }
     return least;
   }

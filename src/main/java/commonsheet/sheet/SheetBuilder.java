@@ -38,9 +38,11 @@ final class SheetBuilder {
     for (Table table : tables) {
       free = without(free, words(table));
     }
-    UnruledTables finder = new UnruledTables(rules(content, tables), content.curves());
+    List<Ruling> level = outside(tables, content.rulings().level());
+    List<Ruling> upright = outside(tables, content.rulings().upright());
+    UnruledTables finder = new UnruledTables(level, content.curves());
     List<Line> lines = new ArrayList<>();
-    for (List<Word> region : ReadingOrder.regions(free)) {
+    for (List<Word> region : ReadingOrder.regions(free, upright)) {
       List<Word> rest = region;
       for (Table table : finder.find(region)) {
         tables.add(table);
@@ -60,10 +62,12 @@ final class SheetBuilder {
         content.pictures().kind(all.size(), content.width(), content.height()));
   }
 
-  private static List<Ruling> rules(PageContent content, List<Table> tables) {
-    return content.rulings().level().stream()
+  private static List<Ruling> outside(List<Table> tables, List<Ruling> rulings) {
+    return rulings.stream()
         .filter(
-            r -> tables.stream().noneMatch(t -> t.box().contains(r.box().centreX(), r.at())))
+            r ->
+                tables.stream()
+                    .noneMatch(t -> t.box().contains(r.box().centreX(), r.box().centreY())))
         .toList();
   }
 
@@ -82,7 +86,8 @@ final class SheetBuilder {
   /** Running words, lines and tables from top to bottom as they begin, then what stands aside. */
   private static List<Word> inOrder(
       PageContent content, List<Word> running, List<Table> tables, List<Line> lines) {
-    List<Word> all = new ArrayList<>(running);
+    List<Word> all = new ArrayList<>();
+    LineBuilder.lines(running).forEach(l -> all.addAll(l.words()));
     List<Table> waiting = new ArrayList<>(tables);
     for (Line line : lines) {
       waiting.removeIf(

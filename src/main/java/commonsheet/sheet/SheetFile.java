@@ -116,8 +116,19 @@ final class SheetFile implements AutoCloseable {
           SheetException.Kind.ENCRYPTED,
           name + " asks for a password; save a copy without one and read that.");
     } catch (IOException e) {
-      throw damaged(name);
+      throw isBeyondMemory(e) ? unpacksTooLarge(name) : damaged(name);
     }
+  }
+
+  /** Whether the library stopped because streams took more than it was allowed; it tells by its message only. */
+  static boolean isBeyondMemory(IOException e) {
+    return String.valueOf(e.getMessage()).contains("scratch file memory exceeded");
+  }
+
+  static SheetException unpacksTooLarge(String name) {
+    return new SheetException(
+        SheetException.Kind.TOO_LARGE,
+        name + " unpacks to far more than a datasheet holds; print it to a new PDF and read that.");
   }
 
   private static SheetException damaged(String name) {

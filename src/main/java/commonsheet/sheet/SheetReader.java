@@ -48,6 +48,9 @@ public final class SheetReader {
             "Page " + (i + 1) + " of " + pdf.name() + " " + e.getMessage()
                 + ", which no datasheet needs; print it to a new PDF and read that.");
       } catch (IOException e) {
+        if (SheetFile.isBeyondMemory(e)) {
+          throw SheetFile.unpacksTooLarge(pdf.name());
+        }
         throw new SheetException(
             SheetException.Kind.DAMAGED,
             "Page " + (i + 1) + " of " + pdf.name()

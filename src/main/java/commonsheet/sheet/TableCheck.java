@@ -15,6 +15,9 @@ final class TableCheck {
   /** A curve that covers this share of the grid's width or height runs through it. */
   private static final double RUNS_THROUGH = 0.3;
 
+  /** Larger curves are a page's decoration, in points. */
+  private static final double LARGEST_CHART = 400;
+
   /** Most words, as a share, that may lie across a border. */
   private static final double ACROSS_BORDERS = 0.25;
 
@@ -41,8 +44,8 @@ final class TableCheck {
     return width > 0
         && height > 0
         && (width > RUNS_THROUGH * table.width() || height > RUNS_THROUGH * table.height())
-        && curve.width() <= table.width() * 1.2
-        && curve.height() <= table.height() * 1.2;
+        && curve.width() <= LARGEST_CHART
+        && curve.height() <= LARGEST_CHART;
   }
 
   private static double acrossBorders(List<Cell> filled) {

@@ -27,7 +27,11 @@ final class UnruledCheck {
       prose += meanWords(rows, c) >= PROSE_WORDS ? 1 : 0;
     }
     boolean longLabels = columns == 2 && meanWords(rows, 0) >= PROSE_WORDS;
-    return prose < 2 && !longLabels && !isNumberedText(rows, columns) && !isScale(rows, columns);
+    return prose < 2
+        && !longLabels
+        && !isNumberedText(rows, columns)
+        && !isScale(rows, columns)
+        && !isContents(rows, columns);
   }
 
   private static double meanWords(List<RowDraft> rows, int column) {
@@ -64,6 +68,32 @@ final class UnruledCheck {
       }
     }
     return bare >= BARE_NUMBERS * cells;
+  }
+
+  /** A table of contents: leaders, and whole page numbers in the last column. */
+  private static boolean isContents(List<RowDraft> rows, int columns) {
+    int led = 0;
+    int pages = 0;
+    for (RowDraft row : rows) {
+      boolean leads = false;
+      for (int c = 0; c < columns; c++) {
+        leads |= row.words(c).stream().anyMatch(w -> isLeader(w.text()));
+      }
+      led += leads ? 1 : 0;
+      pages +=
+          row.words(columns - 1).stream().allMatch(w -> w.text().length() <= 4 && isDigits(w.text()))
+              ? 1
+              : 0;
+    }
+    return led * 2 > rows.size() && pages * 2 > rows.size();
+  }
+
+  private static boolean isLeader(String text) {
+    return text.contains("....") || text.contains("\u2026\u2026");
+  }
+
+  private static boolean isDigits(String text) {
+    return text.codePoints().allMatch(Character::isDigit);
   }
 
   private static boolean isOfNumber(int c) {

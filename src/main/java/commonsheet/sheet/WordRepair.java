@@ -39,7 +39,51 @@ final class WordRepair {
     for (int i = 0; i < sorted.size(); i++) {
       marked.add(mark(sorted, i));
     }
-    return joinScripts(marked);
+    return joinScripts(joinSigns(marked));
+  }
+
+  /** How far a sign may stand before its number, and how far a number before it makes it an operator, in em. */
+  private static final double SIGN_GAP = 0.4;
+
+  private static final double OPERAND_GAP = 1;
+
+  private static final String SIGNS = "+-\u2212\u00B1";
+
+  /**
+   * Joins a sign set loosely before its number, as drawings have them, unless it stands between two numbers. With a
+   * space drawn after it, it may be the dash of a list, unless it is the sign of a raised or lowered tolerance.
+   */
+  private static List<Piece> joinSigns(List<Piece> sorted) {
+    List<Piece> out = new ArrayList<>(sorted);
+    for (int i = 0; i < out.size(); i++) {
+      Piece sign = out.get(i);
+      boolean loose = sign.gapAfter() && sign.raised() == 0;
+      if (sign.text().length() == 1 && SIGNS.contains(sign.text()) && !loose) {
+        int number = beside(out, i, SIGN_GAP, 1);
+        if (number >= 0
+            && Character.isDigit(out.get(number).firstCharacter())
+            && beside(out, i, OPERAND_GAP, -1) < 0) {
+          out.set(i, sign.join(out.get(number)));
+          out.remove(number);
+        }
+      }
+    }
+    return out;
+  }
+
+  /** The piece of the same size on the same line within a gap to the right (1) or left (-1), or -1. */
+  private static int beside(List<Piece> sorted, int at, double within, int way) {
+    Piece piece = sorted.get(at);
+    for (int i = at + way; i >= 0 && i < sorted.size() && Math.abs(i - at) <= NEIGHBOURS; i += way) {
+      Piece other = sorted.get(i);
+      double gap = way > 0 ? other.left() - piece.right() : piece.left() - other.right();
+      boolean onLine = Math.abs(other.base() - piece.base()) <= 0.12 * piece.size();
+      if (onLine && piece.isSameSize(other) && gap >= -0.1 * piece.size()
+          && gap <= within * piece.size()) {
+        return i;
+      }
+    }
+    return -1;
   }
 
   /** Joins letters set apart evenly, as in "S P E C I F I C A T I O N"; pieces come line by line. */
@@ -133,7 +177,10 @@ final class WordRepair {
         int before = predecessor(out, i);
         if (before >= 0 && Character.isLetter(out.get(before).lastCharacter())) {
           Piece whole = out.get(before).join(script);
-          boolean goesOn = next >= 0 && out.get(next).raised() == 0;
+          boolean goesOn =
+              next >= 0
+                  && out.get(next).raised() == 0
+                  && (touches(script, out.get(next), false) || out.get(next).text().startsWith("A"));
           out.set(before, goesOn ? whole.join(out.get(next)) : whole);
           if (goesOn) {
             out.remove(next);
@@ -172,7 +219,7 @@ final class WordRepair {
   private static int follower(List<Piece> sorted, int at) {
     Piece piece = sorted.get(at);
     for (int i = at + 1; i < sorted.size() && i <= at + NEIGHBOURS; i++) {
-      if (touches(piece, sorted.get(i))) {
+      if (touches(piece, sorted.get(i), piece.raised() != 0)) {
         return i;
       }
     }
@@ -182,19 +229,21 @@ final class WordRepair {
   private static int predecessor(List<Piece> sorted, int at) {
     Piece piece = sorted.get(at);
     for (int i = at - 1; i >= 0 && i >= at - NEIGHBOURS; i--) {
-      if (touches(sorted.get(i), piece)) {
+      if (touches(sorted.get(i), piece, piece.raised() != 0)) {
         return i;
       }
     }
     return -1;
   }
 
-  private static boolean touches(Piece left, Piece right) {
+  /** Whether two pieces stand close on one line; beside a script the space of its own line may lie. */
+  private static boolean touches(Piece left, Piece right, boolean script) {
     double em = Math.max(left.size(), right.size());
     double gap = right.left() - left.right();
     boolean space = left.gapAfter() || right.gapBefore();
+    double within = space ? Spacing.DRAWN_SPACE : Spacing.WITHIN_WORD;
     return gap > -Spacing.OVERLAP * em
-        && gap <= em * (space ? Spacing.DRAWN_SPACE : Spacing.WITHIN_WORD)
+        && gap <= em * (script ? SCRIPT_GAP : within)
         && Math.abs(left.base() - right.base()) < 0.7 * em;
   }
 }

@@ -46,7 +46,8 @@ class IndependentValidatorTest {
       IndependentValidator.Verdict theirs = verdicts.get(i);
       List<String> ours = schemaProblems(Files.readString(files.get(i)));
       comparisons.add(
-          () -> assertEquals(theirs.valid(), ours.isEmpty(), variant + ": " + theirs + " / " + ours));
+          () ->
+              assertEquals(theirs.valid(), ours.isEmpty(), variant + ": " + theirs + " / " + ours));
       comparisons.add(() -> assertEquals(variant.valid(), theirs.valid(), variant + ": " + theirs));
     }
     assertAll(comparisons);

@@ -3,11 +3,18 @@ package commonsheet.record;
 import com.fasterxml.jackson.core.JsonPointer;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.util.List;
 
-/** A sample record changed in one place, and whether the schema should still accept it. */
+/**
+ * The sample record changed in one place.
+ *
+ * @param line as it stands in the resource
+ * @param valid whether the schema should still accept it
+ * @param value as JSON; null removes the member
+ */
 record Variant(String line, boolean valid, JsonPointer pointer, String value) {
   private static final ObjectMapper MAPPER = new ObjectMapper();
 
@@ -20,7 +27,8 @@ record Variant(String line, boolean valid, JsonPointer pointer, String value) {
         .toList();
   }
 
-  private static Variant of(String line) {
+  /** From {@code valid|invalid POINTER [VALUE]}. */
+  static Variant of(String line) {
     String[] parts = line.split(" ", 3);
     return new Variant(
         line,
@@ -32,14 +40,21 @@ record Variant(String line, boolean valid, JsonPointer pointer, String value) {
   /** The sample with this change; fails where the place to change is not there. */
   String apply(String sample) throws IOException {
     JsonNode record = MAPPER.readTree(sample);
-    ObjectNode parent = (ObjectNode) record.at(pointer.head());
-    String member = pointer.last().getMatchingProperty();
+    JsonNode parent = record.at(pointer.head());
+    if (parent instanceof ArrayNode array) {
+      array.set(pointer.last().getMatchingIndex(), MAPPER.readTree(value));
+    } else {
+      change((ObjectNode) parent, pointer.last().getMatchingProperty());
+    }
+    return MAPPER.writeValueAsString(record);
+  }
+
+  private void change(ObjectNode parent, String member) throws IOException {
     if (value != null) {
       parent.set(member, MAPPER.readTree(value));
     } else if (parent.remove(member) == null) {
       throw new IllegalStateException("nothing to remove: " + line);
     }
-    return MAPPER.writeValueAsString(record);
   }
 
   @Override

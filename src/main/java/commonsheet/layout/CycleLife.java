@@ -1,0 +1,52 @@
+package commonsheet.layout;
+
+import commonsheet.layout.Sentences.Direction;
+import commonsheet.quantity.Bound;
+import commonsheet.quantity.Dimension;
+import commonsheet.quantity.Figure;
+import commonsheet.quantity.FigureParser;
+import commonsheet.record.Statistic;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Cycle life told in sentences: "the capacity at the 300th cycle is at least 80 %". */
+final class CycleLife {
+  /** Fewer cycles are a preparation of the test, or a check within it. Common practice, no source. */
+  private static final double FEWEST_CYCLES = 50;
+
+  private final FigureParser parser;
+  private final Sentences sentences;
+  private final Candidates candidates;
+
+  CycleLife(FigureParser parser, Sentences sentences, Candidates candidates) {
+    this.parser = parser;
+    this.sentences = sentences;
+    this.candidates = candidates;
+  }
+
+  List<Candidate> read(Entry entry) {
+    List<Passage> texts = new ArrayList<>();
+    entry.values().forEach(v -> texts.add(v.text()));
+    texts.add(entry.conditions());
+    entry.values().forEach(v -> texts.add(v.conditions()));
+    List<Told> told = new ArrayList<>();
+    texts.forEach(t -> told.addAll(sentences.read(t.text(), Direction.DISCHARGE)));
+    entry.labels().forEach(l -> told.addAll(sentences.read(l.text(), Direction.DISCHARGE)));
+    for (Passage text : texts) {
+      for (Figure figure : parser.find(text.text())) {
+        if (isCount(figure)) {
+          Statistic statistic = figure.bound() == Bound.AT_LEAST ? Statistic.MINIMUM : null;
+          return List.of(candidates.of(entry, entry.layoutRule(), text, "cycleLife", statistic, figure, told));
+        }
+      }
+    }
+    return List.of();
+  }
+
+  private static boolean isCount(Figure figure) {
+    return figure.unit() != null
+        && figure.unit().dimension() == Dimension.CYCLES
+        && figure.value() != null
+        && figure.value() >= FEWEST_CYCLES;
+  }
+}

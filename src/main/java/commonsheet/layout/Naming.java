@@ -1,0 +1,219 @@
+package commonsheet.layout;
+
+import commonsheet.quantity.Dimension;
+import commonsheet.quantity.Figure;
+import commonsheet.quantity.QuantityCatalogue;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Pattern;
+
+/** Names the quantity that a figure is of, by the concepts of the words around it. */
+final class Naming {
+  /** A piece with more words than this is a sentence, in which a word counts only for the figure after it. */
+  private static final int LONGEST_ITEM_WORDS = 16;
+
+  /** A remark of so few words ("Charging") can say which of two quantities a row is about. */
+  private static final int SHORT_REMARK_WORDS = 8;
+
+  /** What a share is of stands no further behind it than this many characters. */
+  private static final int REACH = 48;
+
+  private static final Set<String> SHARES = Set.of("capacity", "retention", "recovery");
+
+  private static final Pattern IN_BRACKETS = Pattern.compile("[(\\uFF08\\[][^)\\uFF09\\]]*[)\\uFF09\\]]");
+  private static final Set<String> DIRECTIONS = Set.of("charge", "discharge");
+
+  /** Concepts of which an inner word takes the place of an outer one. */
+  private static final List<List<String>> RIVALS =
+      List.of(
+          List.of("charge", "discharge"),
+          List.of("continuous", "pulse"),
+          List.of("ac", "dc"),
+          List.of("retention", "recovery"),
+          List.of("specificenergy", "energydensity"),
+          List.of("standard", "fast"),
+          List.of("standard", "maximum"));
+
+  private final Vocabulary vocabulary;
+  private final Terms terms;
+  private final QuantityCatalogue quantities;
+
+  Naming(Vocabulary vocabulary, Terms terms, QuantityCatalogue quantities) {
+    this.vocabulary = vocabulary;
+    this.terms = terms;
+    this.quantities = quantities;
+  }
+
+  Set<String> outer(Entry entry) {
+    Set<String> outer = new LinkedHashSet<>();
+    for (Passage label : entry.labels()) {
+      outer = merge(outer, vocabulary.conceptsOf(label.text()));
+    }
+    return outer;
+  }
+
+  /** Whether the entry is about something that is no rating of the cell. */
+  boolean blocked(Entry entry) {
+    Set<String> section = vocabulary.conceptsOf(withoutBrackets(entry.section()));
+    if (terms.blocked(section) && terms.fitting(section).isEmpty()) {
+      return true;
+    }
+    return entry.labels().stream()
+        .anyMatch(label -> terms.blocked(vocabulary.conceptsOf(withoutBrackets(label.text()))));
+  }
+
+  static String withoutBrackets(String text) {
+    String without = IN_BRACKETS.matcher(text).replaceAll(" ");
+    return without.isBlank() ? text : without;
+  }
+
+  /** Each term that names a figure of the piece, with the figures it names; in order of the figures. */
+  Map<Term, List<Figure>> named(Entry entry, Passage piece, List<Figure> figures, Set<String> outer, Passage remark) {
+    Map<Term, List<Figure>> named = namedBy(piece, figures, outer);
+    if (named.isEmpty() && !entry.section().isBlank() && !isSentence(entry.section())) {
+      // Under the heading "Temperature", "Charge" is a temperature.
+      named = namedBy(piece, figures, merge(vocabulary.conceptsOf(entry.section()), outer));
+      named.values().removeIf(list -> list.stream().anyMatch(f -> f.unit() == null));
+    }
+    if (named.isEmpty() && Tokens.of(remark.text()).size() <= SHORT_REMARK_WORDS) {
+      named = namedBy(piece, figures, merge(outer, vocabulary.conceptsOf(remark.text())));
+    }
+    return named;
+  }
+
+  private Map<Term, List<Figure>> namedBy(Passage piece, List<Figure> figures, Set<String> outer) {
+    Map<Term, List<Figure>> named = new LinkedHashMap<>();
+    for (int i = 0; i < figures.size(); i++) {
+      Figure figure = figures.get(i);
+      Set<String> inner = inner(piece, figures, i);
+      if (terms.blocked(inner)) {
+        continue;
+      }
+      for (Term term : terms.fitting(merge(outer, inner))) {
+        if (Fit.fits(quantities.get(term.quantity()), figure) && Fit.isPlain(figure, piece)) {
+          named.computeIfAbsent(term, t -> new ArrayList<>()).add(figure);
+        }
+      }
+    }
+    return named;
+  }
+
+  /** The concepts of the words that introduce a figure. */
+  Set<String> inner(Passage piece, List<Figure> figures, int index) {
+    Figure figure = figures.get(index);
+    String text = piece.text();
+    int from = 0;
+    if (isSentence(text)) {
+      from = index == 0 ? 0 : figures.get(index - 1).end();
+      from = Math.max(from, lastStop(text, figure.start()));
+    }
+    Set<String> inner = new LinkedHashSet<>(vocabulary.conceptsOf(introducing(text.substring(from, figure.start()))));
+    if (figure.qualifier() != null) {
+      inner.add(figure.qualifier().name().toLowerCase(Locale.ROOT));
+    }
+    if (figure.unit() != null && figure.unit().dimension() == Dimension.RATIO) {
+      inner = merge(inner, after(text, figures, index));
+    }
+    return inner;
+  }
+
+  /** A share is followed by what it is of: "80 % of the nominal capacity", "90 % (retention)". */
+  private Set<String> after(String text, List<Figure> figures, int index) {
+    int from = figures.get(index).end();
+    int to = index + 1 < figures.size() ? figures.get(index + 1).start() : text.length();
+    for (int i = from; i < to; i++) {
+      if (",;\u3002\uFF0C\uFF1B".indexOf(text.charAt(i)) >= 0) {
+        to = i;
+      }
+    }
+    Set<String> named = new LinkedHashSet<>(vocabulary.conceptsOf(text.substring(from, Math.min(to, from + REACH))));
+    named.retainAll(SHARES);
+    return named;
+  }
+
+  static boolean isSentence(String text) {
+    return Tokens.of(text).size() > LONGEST_ITEM_WORDS;
+  }
+
+  /** Where the last sentence before a place ends: a full stop and a capital, or the Chinese one. */
+  private static int lastStop(String text, int before) {
+    for (int i = before - 1; i > 0; i--) {
+      char c = text.charAt(i);
+      boolean stop = c == '.' && i + 2 < before && Character.isWhitespace(text.charAt(i + 1)) && Character.isUpperCase(text.charAt(i + 2));
+      if (stop || c == '\u3002') {
+        return i;
+      }
+    }
+    return 0;
+  }
+
+  /** Whether no sentence ends between two figures of a text. */
+  static boolean sameSentence(String text, Figure a, Figure b) {
+    int first = Math.min(a.start(), b.start());
+    int second = Math.max(a.start(), b.start());
+    return lastStop(text, second) <= first;
+  }
+
+  /** Words in brackets and after an "@" are conditions. */
+  private static String introducing(String before) {
+    String plain = withoutBrackets(before + " ");
+    int at = plain.indexOf('@');
+    return at >= 0 ? plain.substring(0, at) : plain;
+  }
+
+  /** The inner words say more exactly what the outer ones announce: "Operating temperature" / "Charge". */
+  static Set<String> merge(Set<String> outer, Set<String> inner) {
+    Set<String> merged = new LinkedHashSet<>(outer);
+    for (List<String> rivals : RIVALS) {
+      long here = rivals.stream().filter(inner::contains).count();
+      if (here == 1) {
+        rivals.forEach(merged::remove);
+      }
+    }
+    if (inner.contains("storage")) {
+      merged.removeAll(DIRECTIONS);
+    } else if (inner.stream().anyMatch(DIRECTIONS::contains)) {
+      merged.remove("storage");
+    }
+    merged.addAll(inner);
+    return merged;
+  }
+
+  /** Whether the words of a passage by themselves name one of its figures. */
+  boolean namesItself(Passage passage, List<Figure> figures) {
+    return !namedBy(passage, figures, Set.of()).isEmpty();
+  }
+
+  /** Whether a label names a quantity that the figure can be a value of. */
+  boolean names(String label, Figure figure) {
+    Set<String> concepts = vocabulary.conceptsOf(label);
+    return terms.fitting(concepts).stream().anyMatch(t -> Fit.fits(quantities.get(t.quantity()), figure));
+  }
+
+  /** How much of the label's words the vocabulary knows, 0 to 1. */
+  double understood(Entry entry) {
+    String label = entry.label();
+    return label.isBlank() ? 1 : vocabulary.coverage(label, vocabulary.hits(label));
+  }
+
+  /** The concepts of the words before a figure, then those of the labels, the innermost first. */
+  List<Set<String>> fromInside(Entry entry, Passage piece, List<Figure> figures, int index) {
+    List<Set<String>> sets = new ArrayList<>();
+    sets.add(inner(piece, figures, index));
+    sets.addAll(fromOutside(entry));
+    return sets;
+  }
+
+  List<Set<String>> fromOutside(Entry entry) {
+    List<Set<String>> sets = new ArrayList<>();
+    for (int i = entry.labels().size() - 1; i >= 0; i--) {
+      sets.add(vocabulary.conceptsOf(entry.labels().get(i).text()));
+    }
+    return sets;
+  }
+}

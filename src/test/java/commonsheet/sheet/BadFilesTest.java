@@ -1,0 +1,181 @@
+package commonsheet.sheet;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.common.PDStream;
+import org.apache.pdfbox.pdmodel.encryption.AccessPermission;
+import org.apache.pdfbox.pdmodel.encryption.StandardProtectionPolicy;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Files that cannot be read are refused with one sentence that names the file and what to do. */
+class BadFilesTest {
+  @TempDir Path folder;
+
+  @Test
+  void missingFile() {
+    refuse(SheetException.Kind.NOT_FOUND, folder.resolve("none.pdf"), SheetSettings.defaults());
+  }
+
+  @Test
+  void emptyFile() {
+    refuse(SheetException.Kind.NOT_A_PDF, Drawn.save(folder, new byte[0]));
+  }
+
+  @Test
+  void textRenamedToPdf() {
+    byte[] story = "Once upon a time on the lake.".getBytes(StandardCharsets.UTF_8);
+    refuse(SheetException.Kind.NOT_A_PDF, Drawn.save(folder, story));
+  }
+
+  @Test
+  void fileCutShort() {
+    byte[] whole = Drawn.sheet().text(50, 100, 9, "Mass 48 g").bytes();
+    for (int share = 3; share <= 9; share++) {
+      byte[] part = Arrays.copyOf(whole, whole.length * share / 10);
+      refuse(SheetException.Kind.DAMAGED, Drawn.save(folder, part));
+    }
+  }
+
+  @Test
+  void damagedContentIsNotHalfRead() {
+    String[] rows = new String[60];
+    for (int i = 0; i < rows.length; i++) {
+      rows[i] = "Clause " + i * 7919 % 1000 + " holds for " + i * i + " hours";
+    }
+    byte[] whole = Drawn.sheet().lines(50, 10, 8, 9, rows).bytes();
+    String text = new String(whole, StandardCharsets.ISO_8859_1);
+    int middle = (text.indexOf("stream") + text.indexOf("endstream")) / 2;
+    Arrays.fill(whole, middle, middle + 40, (byte) 0xFF);
+    refuse(SheetException.Kind.DAMAGED, Drawn.save(folder, whole));
+  }
+
+  @Test
+  void brokenTableOfObjectsIsRepairedWhenTheFileIsWhole() throws SheetException {
+    String whole =
+        new String(
+            Drawn.sheet().text(50, 100, 9, "Mass").bytes(), StandardCharsets.ISO_8859_1);
+    String broken = whole.replaceAll("startxref\\s+\\d+", "startxref\n7");
+    Path file = Drawn.save(folder, broken.getBytes(StandardCharsets.ISO_8859_1));
+    assertEquals("Mass", SheetReader.read(file).pages().get(0).words().get(0).text());
+  }
+
+  @Test
+  void passwordToOpen() throws IOException {
+    refuse(SheetException.Kind.ENCRYPTED, Drawn.save(folder, protectedBy("secret")));
+  }
+
+  @Test
+  void passwordToChangeOnlyDoesNotLock() throws IOException, SheetException {
+    Path file = Drawn.save(folder, protectedBy(""));
+    assertEquals("Mass", SheetReader.read(file).pages().get(0).words().get(0).text());
+  }
+
+  private static byte[] protectedBy(String password) throws IOException {
+    Drawn sheet = Drawn.sheet().text(50, 100, 9, "Mass");
+    sheet
+        .document()
+        .protect(new StandardProtectionPolicy("owner", password, new AccessPermission()));
+    return sheet.bytes();
+  }
+
+  @Test
+  void noPages() throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    try (PDDocument document = new PDDocument()) {
+      document.save(out);
+    }
+    refuse(SheetException.Kind.NO_PAGES, Drawn.save(folder, out.toByteArray()));
+  }
+
+  @Test
+  void morePagesThanADatasheetHas() {
+    Drawn sheet = new Drawn();
+    for (int i = 0; i < 300; i++) {
+      sheet.page(100, 100);
+    }
+    refuse(SheetException.Kind.TOO_LARGE, sheet.save(folder));
+  }
+
+  @Test
+  void moreCharactersThanAPageHolds() {
+    Path file = Drawn.sheet().lines(50, 100, 9, 12, "x".repeat(60), "y".repeat(60)).save(folder);
+    refuse(
+        SheetException.Kind.TOO_LARGE, file, new SheetSettings(300, 100, 1000, 1 << 20, 20));
+  }
+
+  @Test
+  void moreLinesThanADrawingHas() {
+    Drawn sheet = Drawn.sheet();
+    for (int i = 0; i < 200; i++) {
+      sheet.line(0, i, 100, i);
+    }
+    refuse(
+        SheetException.Kind.TOO_LARGE,
+        sheet.save(folder),
+        new SheetSettings(300, 1000, 100, 1 << 20, 20));
+  }
+
+  @Test
+  void pageThatTakesTooLong() {
+    Path file = Drawn.sheet().lines(50, 10, 9, 0.1, lines(2000)).save(folder);
+    refuse(
+        SheetException.Kind.TOO_LARGE,
+        file,
+        new SheetSettings(300, 1_000_000, 1_000_000, 1 << 24, 0));
+  }
+
+  private static String[] lines(int count) {
+    String[] lines = new String[count];
+    Arrays.fill(lines, "Mass");
+    return lines;
+  }
+
+  /** 400 MB of spaces pack into 400 kB. */
+  @Test
+  void contentThatUnpacksToManyTimesItsSize() throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    try (PDDocument document = new PDDocument()) {
+      PDPage page = new PDPage();
+      document.addPage(page);
+      PDStream content = new PDStream(document);
+      byte[] spaces = " ".repeat(1 << 16).getBytes(StandardCharsets.US_ASCII);
+      try (OutputStream stream = content.createOutputStream(COSName.FLATE_DECODE)) {
+        for (int i = 0; i < 6400; i++) {
+          stream.write(spaces);
+        }
+      }
+      page.setContents(content);
+      document.save(out);
+    }
+    Path file = Drawn.save(folder, out.toByteArray());
+    assertTrue(Files.size(file) < 2_000_000);
+    refuse(SheetException.Kind.TOO_LARGE, file);
+  }
+
+  private void refuse(SheetException.Kind kind, Path file) {
+    refuse(kind, file, SheetSettings.defaults());
+  }
+
+  private static void refuse(SheetException.Kind kind, Path file, SheetSettings settings) {
+    SheetException refused =
+        assertThrows(SheetException.class, () -> new SheetReader(settings).readSheet(file));
+    assertEquals(kind, refused.kind(), refused.getMessage());
+    assertTrue(refused.getMessage().contains(file.getFileName().toString()));
+    assertTrue(refused.getMessage().endsWith("."));
+    assertFalse(refused.getMessage().contains("\n"));
+  }
+}
