@@ -28,7 +28,7 @@ record LabelRule(
     return say.stream().anyMatch(label -> Tokens.key(label).equals(key));
   }
 
-  /** The label as a phrase of the vocabulary. */
+  /** The label with what it means, for the vocabulary. */
   Vocabulary.Phrases asPhrases() {
     String concepts = NAMES + quantity + (statistic == null ? "" : " " + statistic.label());
     return new Vocabulary.Phrases(concepts, say);

@@ -1,7 +1,6 @@
 package commonsheet.layout;
 
 import commonsheet.record.Conditions;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -98,14 +97,6 @@ record LayoutRule(
   /** The conditions that a quantity has on such sheets where it states none; often none. */
   Conditions defaultConditions(String quantity) {
     return defaults.conditions().getOrDefault(quantity, Conditions.NONE);
-  }
-
-  /** The rule's phrases, its labels among them, for the vocabulary; labels win over phrases. */
-  List<Vocabulary.Phrases> allPhrases() {
-    List<Vocabulary.Phrases> all = new ArrayList<>();
-    labels.forEach(label -> all.add(label.asPhrases()));
-    all.addAll(phrases);
-    return all;
   }
 
   /** The rule's columns for the vocabulary. */

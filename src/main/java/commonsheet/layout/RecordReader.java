@@ -76,7 +76,8 @@ public final class RecordReader {
 
   private static Vocabulary vocabulary(LayoutRule rule, List<String> languages) {
     Vocabulary vocabulary = new Vocabulary();
-    vocabulary.addPhrases(rule.allPhrases());
+    vocabulary.addLabels(rule.labels().stream().map(LabelRule::asPhrases).toList());
+    vocabulary.addPhrases(rule.phrases());
     vocabulary.addHeadings(rule.headings());
     vocabulary.addIdentity(rule.identity());
     if (!rule.ignore().isEmpty()) {
