@@ -45,7 +45,7 @@ public final class RecordReader {
     List<Outcome> outcomes = new ArrayList<>();
     Identity identity = new Identity(vocabulary, identityWords);
     Cell cell = withDefaults(identity.cell(sheet), choice.rule().defaults());
-    List<Candidate> candidates = candidates(sheet, vocabulary, parser, outcomes);
+    List<Candidate> candidates = candidates(sheet, choice.rule(), vocabulary, parser, outcomes);
     candidates.addAll(new Drawings(parser).read(sheet, cell.model(), cell.sizeCode()));
     Explanation explanation =
         new Explanation(choice.rule().name() + " " + choice.rule().version(), choice.why(), languages, outcomes);
@@ -78,9 +78,10 @@ public final class RecordReader {
 
   private static Vocabulary vocabulary(LayoutRule rule, List<String> languages) {
     Vocabulary vocabulary = new Vocabulary();
-    vocabulary.addPhrases(rule.vocabulary().phrases());
-    vocabulary.addHeadings(rule.vocabulary().columns());
-    vocabulary.addIdentity(rule.vocabulary().identity());
+    vocabulary.addLabels(rule.labels().stream().map(LabelRule::asPhrases).toList());
+    vocabulary.addPhrases(rule.phrases());
+    vocabulary.addHeadings(rule.headings());
+    vocabulary.addIdentity(rule.identity());
     if (!rule.ignore().isEmpty()) {
       vocabulary.addPhrases(List.of(new Vocabulary.Phrases("appearance", rule.ignore())));
     }
@@ -93,16 +94,22 @@ public final class RecordReader {
     return vocabulary;
   }
 
-  private List<Candidate> candidates(Sheet sheet, Vocabulary vocabulary, FigureParser parser, List<Outcome> outcomes) {
+  private List<Candidate> candidates(
+      Sheet sheet, LayoutRule rule, Vocabulary vocabulary, FigureParser parser, List<Outcome> outcomes) {
+    Refinement refinement = new Refinement(rule);
     Footnotes footnotes = Footnotes.of(sheet);
     StandardDischarge standardDischarge = new StandardDischarge(vocabulary);
     EntryReader reader = new EntryReader(vocabulary, terms, quantities, parser);
     List<Candidate> candidates = new ArrayList<>();
     Naming naming = new Naming(vocabulary, terms, quantities);
     for (Entry entry : entries(sheet, vocabulary, parser, naming, footnotes)) {
-      Entry noted = withFootnotes(entry, footnotes);
+      if (refinement.ignores(entry)) {
+        outcomes.add(refinement.ignored(entry));
+        continue;
+      }
+      Entry noted = refinement.prepared(withFootnotes(entry, footnotes));
       if (!noted.layoutRule().equals("footnote")) {
-        candidates.addAll(standardDischarge.awaiting(noted, reader.read(noted, outcomes)));
+        candidates.addAll(standardDischarge.awaiting(noted, refinement.completed(noted, reader.read(noted, outcomes))));
       }
       candidates.addAll(reader.mentions(noted));
     }

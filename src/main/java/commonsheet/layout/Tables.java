@@ -187,7 +187,7 @@ final class Tables {
         boolean model = role.isEmpty() && looksLikeModel(cell.text());
         for (int c = cell.column(); c < cell.column() + cell.columns() && c < roles.length; c++) {
           roles[c] = model ? Role.MODEL : role.orElse(Role.UNKNOWN);
-          if (model) {
+          if (model || roles[c].holdsValues()) {
             headings[c] = passage(cell);
           }
         }

@@ -39,6 +39,10 @@ record Terms(
 
   /** The terms that fit, the one that asks for most first. */
   List<Term> fitting(Set<String> concepts) {
+    List<Term> named = LabelRule.named(concepts);
+    if (!named.isEmpty()) {
+      return named;
+    }
     List<Term> fitting = new ArrayList<>(terms.stream().filter(t -> t.fits(concepts)).toList());
     fitting.sort(Comparator.comparingInt(Term::weight).reversed());
     return fitting;
