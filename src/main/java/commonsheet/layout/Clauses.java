@@ -34,6 +34,9 @@ final class Clauses {
 
   private static final int LONGEST_BODY_LINES = 14;
 
+  /** More words than this behind the figure make the line a sentence. */
+  private static final int LONGEST_AFTER = 9;
+
   /** A line set in by more points than this stands in the column of values. */
   private static final double INDENT = 60;
 
@@ -77,6 +80,7 @@ final class Clauses {
     private double headingY;
     private double headingX;
     private boolean startsNumbered;
+    private Passage intro = Passage.EMPTY;
     private Passage above = Passage.EMPTY;
     private Passage lastLabel = Passage.EMPTY;
     private double lastX;
@@ -99,6 +103,9 @@ final class Clauses {
       if (split > 0 && !tellsOfCycles(rest, split)) {
         endClause();
         startsNumbered = numbered;
+        if (numbered) {
+          intro = Passage.EMPTY;
+        }
         label = rest.part(0, split);
         above = goesOnAbove(line) ? lastLabel : Passage.EMPTY;
         lastLabel = above.isBlank() ? label : lastLabel;
@@ -110,6 +117,7 @@ final class Clauses {
         headingX = line.box().x();
       } else if (isHeading(rest, line, numbered)) {
         endClause();
+        intro = Passage.EMPTY;
         startsNumbered = numbered;
         label = rest;
         body = Passage.EMPTY;
@@ -146,7 +154,9 @@ final class Clauses {
         return false;
       }
       boolean open = ".:;\u3002\uFF1A\uFF1B".indexOf(before.charAt(before.length() - 1)) < 0;
-      return open && Character.isLowerCase(line.text().trim().charAt(0)) && Naming.isSentence(before + " " + line.text());
+      boolean small = Character.isLowerCase(line.text().trim().charAt(0));
+      boolean inValues = labelHasValue && line.box().x() - lastX > INDENT && line.text().indexOf(':') < 0;
+      return small && (inValues || open && Naming.isSentence(before + " " + line.text()));
     }
 
     void endClause() {
@@ -165,10 +175,13 @@ final class Clauses {
                 labels,
                 List.of(value),
                 Passage.EMPTY,
-                Passage.EMPTY,
+                labelHasValue && !startsNumbered ? intro : Passage.EMPTY,
                 section,
                 Method.TEXT_LINE,
                 labelHasValue ? "clause" : "paragraph"));
+      }
+      if (!labelHasValue) {
+        intro = intro.then(body);
       }
       if (!label.isBlank() || !body.isBlank()) {
         headings.add(new Heading(headingY, headingX, section, label.then(body), startsNumbered));
@@ -262,7 +275,8 @@ final class Clauses {
                 && before.length() <= LONGEST_LABEL
                 && !hits.isEmpty()
                 && vocabulary.coverage(before, hits) >= 0.8;
-        return label ? figure.start() : 0;
+        boolean sentence = Tokens.of(text.substring(figure.end())).size() > LONGEST_AFTER;
+        return label && !sentence ? figure.start() : 0;
       }
     }
     return 0;

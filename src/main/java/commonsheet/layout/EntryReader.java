@@ -19,6 +19,9 @@ import java.util.Set;
  * can be its value, and gives the rest as conditions.
  */
 final class EntryReader {
+  /** A figure within the first words of a passage is what the passage is about. */
+  private static final int FIRST_WORDS = 8;
+
   private final Vocabulary vocabulary;
   private final Terms terms;
   private final QuantityCatalogue quantities;
@@ -105,8 +108,9 @@ final class EntryReader {
     List<Passage> beside = Beside.each(pieces, value.conditions());
     boolean wholeProcedure = terms.procedure(outer).isPresent();
     for (int i = 0; i < pieces.size(); i++) {
+      Passage conditions = beside.get(i).then(unnamedAfter(entry, value, pieces, i, outer));
       Entry.Value own =
-          new Entry.Value(value.role(), value.heading(), pieces.get(i), value.unit(), beside.get(i));
+          new Entry.Value(value.role(), value.heading(), pieces.get(i), value.unit(), conditions);
       List<Candidate> named = readPiece(entry, own, outer);
       if (named.isEmpty() && !wholeProcedure) {
         named = readProcedureInPiece(entry, own, outer);
@@ -121,6 +125,23 @@ final class EntryReader {
       found.replaceAll(c -> c.ofModel(model));
     }
     return found;
+  }
+
+  /** The pieces behind one that name no value of their own state its conditions: "2600 mAh / Discharge: 0.2 C, 2.5 V". */
+  private Passage unnamedAfter(Entry entry, Entry.Value value, List<Passage> pieces, int index, Set<String> outer) {
+    Passage conditions = Passage.EMPTY;
+    for (int i = index + 1; i < pieces.size(); i++) {
+      Passage piece = pieces.get(i);
+      List<Figure> figures = withUnits(parser, parser.find(piece.text()), value.unit());
+      boolean names =
+          !naming.named(entry, piece, figures, outer, Passage.EMPTY).isEmpty()
+              || !figures.isEmpty() && terms.procedure(Naming.merge(outer, naming.inner(piece, figures, 0))).isPresent();
+      if (names) {
+        break;
+      }
+      conditions = conditions.then(piece);
+    }
+    return conditions;
   }
 
   private List<Candidate> readProcedureInPiece(Entry entry, Entry.Value own, Set<String> outer) {
@@ -199,6 +220,7 @@ final class EntryReader {
       Statistic statistic =
           statistics.of(
               kind.name(), figure, own.role(), naming.fromInside(entry, own.text(), figures, figures.indexOf(figure)));
+      boolean inPassing = isInPassing(entry, own.text(), figure, kind);
       if (statistic == null && own.role() == Role.STATED && asksForAtLeast(entry)) {
         statistic = Statistic.MINIMUM;
       }
@@ -210,9 +232,18 @@ final class EntryReader {
       if (term.weak()) {
         candidate = candidate.doubted("the label leaves room for another quantity: " + entry.label());
       }
-      found.add(candidate);
+      found.add(inPassing ? candidate.asMention() : candidate);
     }
     return found;
+  }
+
+  /** A current, voltage or capacity in the middle of a sentence is mentioned; a row or a clause about it comes first. */
+  private static boolean isInPassing(Entry entry, Passage piece, Figure figure, QuantityKind kind) {
+    boolean share = kind.dimension() == Dimension.RATIO || kind.dimension() == Dimension.CYCLES || kind.range();
+    boolean sentence =
+        entry.layoutRule().equals("paragraph")
+            || Naming.isSentence(piece.text()) && Tokens.of(piece.text().substring(0, figure.start())).size() > FIRST_WORDS;
+    return sentence && !share;
   }
 
   /** "Each cell shall meet or exceed the requirements of the table": its bare figures are minima. */

@@ -47,7 +47,7 @@ final class Identity {
 
   private static final Pattern MADE_BY =
       Pattern.compile(
-          "(?i:made|manufactured|produced|supplied|hergestellt von|fabricad[ao] por)(?i: by)?\\s+((?:" + NAME_WORD + "[ \\t]*){1,5})");
+          "(?i:made|manufactured|produced|supplied|provided)(?i: to (?:the )?\\p{L}+)?(?i: by)\\s+((?:" + NAME_WORD + "[ \\t]*){1,5})");
 
   private final Vocabulary vocabulary;
   private final IdentityWords words;
@@ -155,6 +155,9 @@ final class Identity {
     Passage passage = Passage.of(page, List.of(line));
     String text = passage.text();
     int colon = text.indexOf(':') >= 0 ? text.indexOf(':') : text.indexOf('\uFF1A');
+    if (colon < 0 && member.equals("model")) {
+      return codeAfterLabel(page, passage);
+    }
     if (colon <= 0 || colon > 40 || !names(text.substring(0, colon), member)) {
       return Optional.empty();
     }
@@ -162,6 +165,20 @@ final class Identity {
     return value.isEmpty()
         ? Optional.empty()
         : Optional.of(new Found(value, page, passage.box(colon + 1, text.length()), Method.TEXT_LINE));
+  }
+
+  /** "MODEL FX-42": no colon, but a code follows at once. */
+  private Optional<Found> codeAfterLabel(int page, Passage line) {
+    List<Hit> hits = vocabulary.identityHits(line.text());
+    if (hits.isEmpty() || hits.get(0).start() != 0 || !hits.get(0).means("model")) {
+      return Optional.empty();
+    }
+    int from = hits.get(0).end();
+    String rest = line.text().substring(from).trim();
+    String first = rest.isEmpty() ? "" : rest.split("\\s+")[0];
+    return hasCode(first) && isName(first)
+        ? Optional.of(new Found(first, page, line.box(from, line.text().length()), Method.TEXT_LINE))
+        : Optional.empty();
   }
 
   private Optional<Found> inTable(int page, Table table, String member) {

@@ -40,7 +40,9 @@ final class Naming {
           List.of("retention", "recovery"),
           List.of("specificenergy", "energydensity"),
           List.of("standard", "fast"),
-          List.of("standard", "maximum"));
+          List.of("standard", "maximum"),
+          List.of("nominal", "charge", "discharge"),
+          List.of("diameter", "height", "width", "thickness", "length"));
 
   private final Vocabulary vocabulary;
   private final Terms terms;
@@ -73,7 +75,10 @@ final class Naming {
   private boolean isAboutBlocked(String heading) {
     List<Hit> hits = vocabulary.hits(heading);
     List<Hit> blockers = hits.stream().filter(h -> terms.blocked(Set.copyOf(h.means()))).toList();
-    return vocabulary.coverage(heading, blockers) >= MAINLY && terms.fitting(vocabulary.concepts(hits)).isEmpty();
+    Set<String> concepts = vocabulary.concepts(hits);
+    return vocabulary.coverage(heading, blockers) >= MAINLY
+        && terms.fitting(concepts).isEmpty()
+        && !concepts.contains("dimension");
   }
 
   static String withoutBrackets(String text) {
@@ -196,6 +201,19 @@ final class Naming {
   /** Whether the words of a passage by themselves name one of its figures. */
   boolean namesItself(Passage passage, List<Figure> figures) {
     return !namedBy(passage, figures, Set.of()).isEmpty();
+  }
+
+  /** Whether labels, under a section's heading, name one of the figures beside them. */
+  boolean namesWith(List<Passage> labels, Passage value, List<Figure> figures, String section) {
+    Set<String> outer = new LinkedHashSet<>();
+    for (Passage label : labels) {
+      outer = merge(outer, vocabulary.conceptsOf(label.text()));
+    }
+    return !namedBy(value, figures, outer).isEmpty()
+        || terms.procedure(outer).isPresent()
+        || !section.isBlank()
+            && !isSentence(section)
+            && !namedBy(value, figures, merge(vocabulary.conceptsOf(section), outer)).isEmpty();
   }
 
   /** Whether a label names a quantity that the figure can be a value of. */

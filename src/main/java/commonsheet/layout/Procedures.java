@@ -58,8 +58,9 @@ final class Procedures {
     }
     if (procedure.current() != null && !currents.isEmpty()) {
       Candidate current = current(entry, value, procedure.current(), Fit.preferAmperes(currents).get(0), told);
-      // A fast procedure is a rating only where the sheet states none.
-      found.add(procedure.all().contains("fast") && !names(entry, "current") ? current.asMention() : current);
+      // A fast discharge is a rating only where the sheet states none; a fast charge always is (see the record model).
+      boolean fastDischarge = procedure.all().contains("fast") && !charging && !names(entry, "current");
+      found.add(fastDischarge ? current.asMention() : current);
     }
     return found;
   }

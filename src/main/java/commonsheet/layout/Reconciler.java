@@ -162,7 +162,14 @@ final class Reconciler {
         && sameNumbers(a, b)
         && sameStatistic(a, b)
         && a.conditions().agreeWith(b.conditions())
-        && !testedApart(a, b);
+        && !testedApart(a, b)
+        && !sharesApart(a, b);
+  }
+
+  /** Shares of the capacity are told apart by their conditions alone: a missing one makes another statement. */
+  private static boolean sharesApart(Candidate a, Candidate b) {
+    return a.quantity().startsWith("capacityRe")
+        && (a.statistic() != b.statistic() || !a.conditions().values().keySet().equals(b.conditions().values().keySet()));
   }
 
   /** A bare cycle life on one page and one with its whole test on another are two statements. */
@@ -252,10 +259,9 @@ final class Reconciler {
     byQuantity.forEach(
         (quantity, list) -> {
           List<Candidate> distinct = byValue(list);
-          boolean direct =
-              said.stream()
-                  .anyMatch(s -> s.quantity().equals(quantity) && s.conditions().get(Conditions.CYCLES) == null);
+          boolean direct = said.stream().anyMatch(s -> isDirect(s, quantity));
           distinct.stream().filter(c -> contradictsDrawing(c, said)).forEach(taken::add);
+          distinct.removeIf(c -> said.stream().anyMatch(s -> s.quantity().equals(quantity) && sameNumbers(s, c) && !c.rule().startsWith("procedure")));
           if (!direct && distinct.size() == 1) {
             taken.add(distinct.get(0));
           } else if (!direct && !quantity.endsWith("Current")) {
@@ -263,6 +269,13 @@ final class Reconciler {
           }
         });
     return taken;
+  }
+
+  /** Whether a statement says a quantity plainly: not after cycles; for a charge voltage, not only its maximum. */
+  private static boolean isDirect(Candidate said, String quantity) {
+    return said.quantity().equals(quantity)
+        && said.conditions().get(Conditions.CYCLES) == null
+        && !(quantity.equals("chargeVoltage") && said.statistic() != null);
   }
 
   /** A diameter lettered on the drawing that no table agrees with stands beside the table's. */

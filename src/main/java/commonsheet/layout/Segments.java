@@ -29,7 +29,7 @@ final class Segments {
     List<Passage> segments = new ArrayList<>();
     Passage waiting = Passage.EMPTY; // lines without a figure, not yet known whose they are
     for (Passage line : lines) {
-      Kind kind = kind(line, lines);
+      Kind kind = waiting.isBlank() && !segments.isEmpty() && unclosed(last(segments)) ? Kind.CONTINUES : kind(line, lines);
       if (kind == Kind.NO_FIGURE) {
         waiting = waiting.then(line);
       } else if (kind == Kind.STARTS_WITH_FIGURE || segments.isEmpty()) {
@@ -93,6 +93,13 @@ final class Segments {
   private static boolean endsOpen(Passage passage) {
     String text = passage.text().trim();
     return !text.isEmpty() && "\u2264\u2265<>\u00B1(~-+/,\u2266\u2267".indexOf(text.charAt(text.length() - 1)) >= 0;
+  }
+
+  private static boolean unclosed(Passage passage) {
+    String text = passage.text();
+    long opened = text.chars().filter(c -> c == '(' || c == '\uFF08').count();
+    long closed = text.chars().filter(c -> c == ')' || c == '\uFF09').count();
+    return opened > closed;
   }
 
   private static Passage last(List<Passage> segments) {

@@ -262,6 +262,11 @@ final class Sentences {
       return text.substring(figure().end(), limit).toLowerCase(java.util.Locale.ROOT).contains(word);
     }
 
+    /** "100mA cut-off and the discharge": what follows "and" is another matter. */
+    private boolean parted(int start) {
+      return text.substring(figure().end(), start).contains(" and ");
+    }
+
     private boolean joined(int start) {
       for (int i = figure().end(); i < start; i++) {
         char c = text.charAt(i);
@@ -287,7 +292,7 @@ final class Sentences {
         if (hit.start() < figure().end()) {
           continue;
         }
-        if (hit.start() > limit || !joined(hit.start())) {
+        if (hit.start() > limit || !joined(hit.start()) || hit.means("after") || found == Direction.UNKNOWN && parted(hit.start())) {
           break;
         }
         Direction here = directionOf(hit);

@@ -71,6 +71,7 @@ final class Tables {
     private String section;
     private Passage rowContext = Passage.EMPTY;
     private List<Passage> lastLabels = List.of();
+    private List<Passage> lastNamed = List.of();
     private boolean headed;
     private Role[] rolesBefore;
     private final List<Passage>[] lists;
@@ -445,7 +446,20 @@ final class Tables {
         }
         return;
       }
-      add(labels, valueCells, conditions, unit);
+      add(grouped(labels, valueCells), valueCells, conditions, unit);
+    }
+
+    /** "Minimum" below "Capacity, typical": a label that says nothing by itself goes on with the group above. */
+    private List<Passage> grouped(List<Passage> labels, List<Cell> valueCells) {
+      Passage value = passage(valueCells.get(0));
+      List<Figure> figures = parser.find(value.text());
+      if (naming.namesWith(labels, value, figures, section)) {
+        lastNamed = labels;
+        return labels;
+      }
+      List<Passage> both = new ArrayList<>(lastNamed);
+      both.addAll(labels);
+      return !table.ruled() && naming.namesWith(both, value, figures, "") ? both : labels;
     }
 
     private boolean namesItself(Cell cell) {
@@ -504,8 +518,7 @@ final class Tables {
 
     /** A row without a label, or with one that only adds a condition, goes on with the label above. */
     private List<Passage> continued(List<Passage> labels) {
-      boolean onlyCondition =
-          !labels.isEmpty() && labels.stream().allMatch(l -> l.text().trim().startsWith("(") || l.text().trim().startsWith("\uFF08"));
+      boolean onlyCondition = !labels.isEmpty() && labels.stream().allMatch(Reading::isBracketed);
       if (labels.isEmpty()) {
         return lastLabels;
       }
@@ -517,6 +530,11 @@ final class Tables {
       }
       lastLabels = List.copyOf(labels);
       return labels;
+    }
+
+    private static boolean isBracketed(Passage label) {
+      String text = label.text().trim();
+      return (text.startsWith("(") || text.startsWith("\uFF08")) && Naming.withoutBrackets(text).equals(text);
     }
 
     private Passage withoutBrackets(Passage label) {
