@@ -24,7 +24,12 @@ final class Clauses {
               + "|[\u2460-\u2473]|[a-z]\\)|[\u2022\u25CF\u25C6\u25A0\u25AA\u25C7\u25CB\u2023-])\\s*");
 
   /** A line of a table of contents: dots lead to a page number. */
-  static final Pattern CONTENTS = Pattern.compile("[.\u2026\u00B7]{6,}");
+  static final Pattern CONTENTS =
+      Pattern.compile(
+          "([.\\u2026\\u00B7]\\s?){5,}\\s*[\\d\\s~\u2013-]{1,9}$|^[\\d.\\s]*[^\\d]*[.\\u2026\\u00B7]{12,}\\s*$");
+
+  /** Dots that lead from a label to its value. */
+  private static final Pattern LEADER = Pattern.compile("\\s*([.\\u2026\\u00B7_]\\s?){5,}");
 
   /** A label longer than this is a sentence. Common practice, no source. */
   private static final int LONGEST_LABEL = 64;
@@ -94,7 +99,7 @@ final class Clauses {
     void take(Line line) {
       Passage passage = Passage.of(page, List.of(line));
       Matcher marker = MARKER.matcher(passage.text());
-      boolean numbered = marker.find();
+      boolean numbered = marker.find() && !isValue(passage, marker.end());
       Passage rest = numbered ? passage.part(marker.end(), passage.text().length()) : passage;
       int split = goesOn(passage, numbered) ? 0 : split(rest, line, numbered);
       boolean gap = line.box().y() - lastBottom > 1.2 * line.box().height();
@@ -202,6 +207,10 @@ final class Clauses {
     private Passage afterSeparator(Passage rest, int split) {
       int from = split;
       String text = rest.text();
+      Matcher leader = LEADER.matcher(text).region(split, text.length());
+      if (leader.lookingAt()) {
+        from = leader.end();
+      }
       while (from < text.length() && (text.charAt(from) == ':' || text.charAt(from) == '\uFF1A' || text.charAt(from) == '=' || text.charAt(from) == '.' || Character.isWhitespace(text.charAt(from)))) {
         from++;
       }
@@ -209,9 +218,22 @@ final class Clauses {
     }
   }
 
+  /** "2.75 V. The residual capacity" begins with a value, not with the number of a clause. */
+  private boolean isValue(Passage line, int markerEnd) {
+    List<Figure> figures = parser.find(line.text());
+    return !figures.isEmpty()
+        && figures.get(0).start() < markerEnd
+        && figures.get(0).unit() != null
+        && figures.get(0).end() - markerEnd <= 4;
+  }
+
   /** Where the label of a line ends; 0 where it has none. */
   private int split(Passage rest, Line line, boolean numbered) {
     String text = rest.text();
+    Matcher leader = LEADER.matcher(text);
+    if (leader.find() && leader.start() > 2 && leader.end() < text.length() && known(text.substring(0, leader.start()))) {
+      return leader.start();
+    }
     int colon = firstColon(text);
     if (colon > 0 && colon <= LONGEST_LABEL && known(text.substring(0, colon)) && colon + 1 < text.trim().length()) {
       return colon;

@@ -9,6 +9,9 @@ import java.util.Optional;
 
 /** Turns the figures told beside a value into the conditions that its quantity may carry. */
 final class ConditionsOf {
+  /** Fewer cycles belong to the procedure of a test. Common practice, no source. */
+  private static final double FEWEST_CYCLES = 20;
+
   private static final double MONTH = 30 * 86_400.0;
   private static final double YEAR = 365 * 86_400.0;
 
@@ -84,7 +87,10 @@ final class ConditionsOf {
       case FREQUENCY -> one(quantity, Conditions.FREQUENCY, figure, "Hz");
       case RETENTION -> one(quantity, Conditions.RETENTION, figure, "%");
       case STATE_OF_CHARGE -> one(quantity, Conditions.STATE_OF_CHARGE, figure, "%");
-      case CYCLES -> one(quantity, Conditions.CYCLES, figure, "1");
+      case CYCLES ->
+          figure.value() != null && figure.value() >= FEWEST_CYCLES
+              ? one(quantity, Conditions.CYCLES, figure, "1")
+              : Conditions.NONE;
       case TAPER_CURRENT, OTHER -> Conditions.NONE;
     };
   }

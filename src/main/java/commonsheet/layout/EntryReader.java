@@ -255,6 +255,16 @@ final class EntryReader {
     return figures.stream().map(f -> f.bound() + " " + f.qualifier()).distinct().count() < figures.size();
   }
 
+  /** A temperature that stands with the value itself leaves no room for those of the procedure beside it. */
+  private static void addBeside(List<Told> told, List<Told> more) {
+    boolean warm = told.stream().anyMatch(t -> t.figure().unit().dimension() == Dimension.TEMPERATURE);
+    for (Told t : more) {
+      if (!warm || t.figure().unit().dimension() != Dimension.TEMPERATURE) {
+        told.add(t);
+      }
+    }
+  }
+
   private static boolean isTime(Told told) {
     return told.figure().unit().dimension() == Dimension.TIME;
   }
@@ -272,14 +282,9 @@ final class EntryReader {
     for (int i = entry.labels().size() - 1; i >= 0; i--) {
       told.addAll(sentences.read(entry.labels().get(i).text(), direction));
     }
-    told.addAll(sentences.read(value.conditions().text(), direction));
-    told.addAll(sentences.read(entry.conditions().text(), direction));
-    boolean warm = told.stream().anyMatch(t -> t.figure().unit().dimension() == Dimension.TEMPERATURE);
-    for (Told t : sentences.read(entry.context().text(), Direction.UNKNOWN)) {
-      if (!warm || t.figure().unit().dimension() != Dimension.TEMPERATURE) {
-        told.add(t);
-      }
-    }
+    addBeside(told, sentences.read(value.conditions().text(), direction));
+    addBeside(told, sentences.read(entry.conditions().text(), direction));
+    addBeside(told, sentences.read(entry.context().text(), Direction.UNKNOWN));
     return told;
   }
 }

@@ -20,7 +20,7 @@ import java.util.regex.Pattern;
 /** Footnotes of a sheet by page and marker, and the markers that labels and values carry. */
 final class Footnotes {
   private static final String SIGN =
-      "\\*{1,3}\\d{0,2}|[\u203B\u2020\u2021]\\d{0,2}|\\(\\d\\)|[\u00B9\u00B2\u00B3\u2074-\u2079]\\)?|\u6CE8\\d?|(?:Note|NOTE|Anm\\.?|Nota)\\s?\\d";
+      "\\*{1,3}\\d{0,2}|[\u203B\u2020\u2021]\\d{0,2}|\\(\\d\\)|[\u00B9\u00B2\u00B3\u2074-\u2079]\\)?|\u6CE8\\d?|(?:Note|NOTE|Anm\\.?|Nota|Remark|REMARK)s?\\s?\\(?\\d?\\)?(?=\\s*[:\uFF1A])|(?:Note|NOTE|Anm\\.?|Nota)\\s?\\d";
   private static final Pattern START = Pattern.compile("^\\s*(" + SIGN + ")\\s*[:.\uFF1A]?\\s*(?=\\S)");
   private static final Pattern MARK =
       Pattern.compile("(" + SIGN + ")(?=\\s|$|[):.,\uFF1A])");

@@ -33,6 +33,9 @@ final class Identity {
 
   private static final Pattern DESIGNATION = Pattern.compile("\\bI[CNMVTF]?[RP]\\d{1,3}/\\d{1,3}(/\\d{1,3})?\\b");
 
+  /** Words further apart than this many times the font size do not belong together. */
+  private static final double WIDE_GAP = 2.5;
+
   private static final String NAME_WORD = "[\\p{Lu}\\d][\\p{L}\\d&'\u2019\\-]*\\.?";
 
   private static final Pattern COMPANY =
@@ -161,10 +164,27 @@ final class Identity {
     if (colon <= 0 || colon > 40 || !names(text.substring(0, colon), member)) {
       return Optional.empty();
     }
-    String value = text.substring(colon + 1).trim();
+    String value = upToGap(line, text.substring(colon + 1).trim());
     return value.isEmpty()
         ? Optional.empty()
         : Optional.of(new Found(value, page, passage.box(colon + 1, text.length()), Method.TEXT_LINE));
+  }
+
+  /** A wide gap ends what stands beside a label. */
+  private static String upToGap(Line line, String value) {
+    Word last = null;
+    StringBuilder kept = new StringBuilder();
+    for (Word word : line.words()) {
+      if (last != null && word.box().x() - last.box().right() > WIDE_GAP * Math.max(4, word.size()) && value.startsWith(kept.toString().trim()) && !kept.isEmpty()) {
+        return kept.toString().trim();
+      }
+      boolean begun = !kept.isEmpty() || value.startsWith(word.text()) && line.text().indexOf(value) >= 0;
+      if (begun) {
+        kept.append(kept.isEmpty() ? "" : " ").append(word.text());
+      }
+      last = word;
+    }
+    return value;
   }
 
   /** "MODEL FX-42": no colon, but a code follows at once. */
@@ -272,10 +292,10 @@ final class Identity {
     List<Page> first = sheet.pages().subList(0, Math.min(1, sheet.pages().size()));
     Optional<Found> found = firstMatch(first, COMPANY);
     if (found.isEmpty()) {
-      found = firstMatch(sheet.pages(), MADE_BY);
+      found = firstMatch(sheet.pages(), COMPANY);
     }
     if (found.isEmpty()) {
-      found = firstMatch(sheet.pages(), COMPANY);
+      found = firstMatch(sheet.pages(), MADE_BY);
     }
     return found.isPresent() ? found : nameLine(first);
   }
@@ -286,6 +306,9 @@ final class Identity {
         Matcher company = pattern.matcher(line.text());
         if (company.find()) {
           String name = company.group(1).trim().replaceFirst("[,;]$", "");
+          if (pattern.equals(MADE_BY)) {
+            name = name.replaceFirst("\\.$", "");
+          }
           return Optional.of(new Found(name, page.number(), line.box(), Method.TEXT_LINE));
         }
       }
@@ -389,7 +412,7 @@ final class Identity {
   }
 
   private static int says(String text) {
-    return text.chars().anyMatch(c -> Tokens.isIdeograph((char) c)) ? 0 : 1;
+    return text.chars().anyMatch(c -> Tokens.isIdeograph((char) c)) ? 0 : Tokens.of(text).size();
   }
 
   private static Optional<Found> matching(Sheet sheet, Pattern pattern) {

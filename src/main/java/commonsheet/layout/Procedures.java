@@ -14,6 +14,9 @@ import java.util.Optional;
  * sentences mention in passing.
  */
 final class Procedures {
+  private static final String PROCEDURE = "procedure";
+  private static final String MENTION = "mention";
+
   private final Sentences sentences;
   private final Statistics statistics;
   private final Naming naming;
@@ -40,6 +43,7 @@ final class Procedures {
     boolean charging = procedure.all().contains("charge");
     List<Told> told = sentences.read(value.text().text(), charging ? Direction.CHARGE : Direction.DISCHARGE);
     List<Candidate> found = new ArrayList<>();
+    List<Candidate> voltages = new ArrayList<>();
     List<Figure> currents = new ArrayList<>();
     for (Told t : told) {
       switch (t.part()) {
@@ -48,14 +52,15 @@ final class Procedures {
             currents.add(t.figure());
           }
         }
-        case TAPER_CURRENT -> add(found, entry, value.text(), procedure.taper(), null, t, told);
+        case TAPER_CURRENT -> add(found, entry, PROCEDURE, value.text(), procedure.taper(), t, told);
         case CHARGE_VOLTAGE ->
-            addMention(found, entry, value.text(), charging ? procedure.voltage() : null, null, t, told);
+            add(voltages, entry, PROCEDURE, value.text(), charging ? procedure.voltage() : null, t, told);
         case CUTOFF_VOLTAGE ->
-            addMention(found, entry, value.text(), charging ? null : procedure.voltage(), null, t, told);
+            add(voltages, entry, PROCEDURE, value.text(), charging ? null : procedure.voltage(), t, told);
         default -> {}
       }
     }
+    voltages.forEach(c -> found.add(c.asMention()));
     if (procedure.current() != null && !currents.isEmpty()) {
       Candidate current = current(entry, value, procedure.current(), Fit.preferAmperes(currents).get(0), told);
       // A fast discharge is a rating only where the sheet states none; a fast charge always is (see the record model).
@@ -81,7 +86,7 @@ final class Procedures {
       passage = value.conditions();
     }
     Statistic statistic = statistics.of(quantity, figure, value.role(), naming.fromOutside(entry));
-    return candidates.of(entry, "procedure", passage, quantity, statistic, figure, all);
+    return candidates.of(entry, PROCEDURE, passage, quantity, statistic, figure, all);
   }
 
   private static Optional<Figure> amperesBeside(List<Told> beside) {
@@ -93,18 +98,21 @@ final class Procedures {
   }
 
   private void add(
-      List<Candidate> found, Entry entry, Passage text, String quantity, Statistic statistic, Told told, List<Told> all) {
+      List<Candidate> found, Entry entry, String rule, Passage text, String quantity, Told told, List<Told> all) {
     if (quantity != null) {
-      List<Told> others = all.stream().filter(t -> !t.equals(told)).toList();
-      found.add(candidates.of(entry, "procedure", text, quantity, statistic, told.figure(), others));
+      found.add(one(entry, rule, text, quantity, null, told, all));
     }
   }
 
-  private void addMention(
+  private Candidate one(
+      Entry entry, String rule, Passage text, String quantity, Statistic statistic, Told told, List<Told> all) {
+    List<Told> others = all.stream().filter(t -> !t.equals(told)).toList();
+    return candidates.of(entry, rule, text, quantity, statistic, told.figure(), others);
+  }
+
+  private void mention(
       List<Candidate> found, Entry entry, Passage text, String quantity, Statistic statistic, Told told, List<Told> all) {
-    List<Candidate> one = new ArrayList<>();
-    add(one, entry, text, quantity, statistic, told, all);
-    one.forEach(c -> found.add(c.asMention()));
+    found.add(one(entry, MENTION, text, quantity, statistic, told, all).asMention());
   }
 
   /** "Discharge: CC 0.5C, 2.5 V": the label says which way the current goes. */
@@ -129,17 +137,17 @@ final class Procedures {
       List<Told> told = sentences.read(text.text(), byLabel(entry));
       for (Told t : told) {
         switch (t.part()) {
-          case CUTOFF_VOLTAGE -> addMention(found, entry, text, "dischargeCutoffVoltage", null, t, told);
-          case CHARGE_VOLTAGE -> addMention(found, entry, text, "chargeVoltage", null, t, told);
-          case TAPER_CURRENT -> addMention(found, entry, text, "chargeCutoffCurrent", null, t, told);
+          case CUTOFF_VOLTAGE -> mention(found, entry, text, "dischargeCutoffVoltage", null, t, told);
+          case CHARGE_VOLTAGE -> mention(found, entry, text, "chargeVoltage", null, t, told);
+          case TAPER_CURRENT -> mention(found, entry, text, "chargeCutoffCurrent", null, t, told);
           case CHARGE_CURRENT -> {
             if (t.figure().qualifier() == Qualifier.MAXIMUM && t.figure().unit().dimension() == Dimension.CURRENT) {
-              addMention(found, entry, text, "maximumChargeCurrent", Statistic.MAXIMUM, t, told);
+              mention(found, entry, text, "maximumChargeCurrent", Statistic.MAXIMUM, t, told);
             }
           }
           case DISCHARGE_CURRENT -> {
             if (sentences.introducedBy(text.text(), t.figure(), "standard")) {
-              addMention(found, entry, text, "standardDischargeCurrent", Statistic.STANDARD, t, told);
+              mention(found, entry, text, "standardDischargeCurrent", Statistic.STANDARD, t, told);
             }
           }
           default -> {}

@@ -25,7 +25,7 @@ import java.util.Set;
  */
 final class Reconciler {
   /** Two values nearer than this share are the same. */
-  private static final double SAME = 0.005;
+  private static final double SAME = 0.001;
 
   /** A current in amperes and its multiple of C, both printed, agree within this share; makers round. */
   private static final double RATE_AGREES = 0.06;
@@ -48,7 +48,7 @@ final class Reconciler {
     for (Candidate c : candidates) {
       resolve(c, reference, candidates)
           .map(this::plausible)
-          .filter(p -> p.doubts().size() == c.doubts().size() || !p.rule().startsWith("paragraph"))
+          .filter(p -> p.doubts().size() == c.doubts().size() || !p.mentioned())
           .ifPresent(resolved::add);
     }
     List<Candidate> said = merge(resolved.stream().filter(c -> !c.mentioned()).toList(), series(resolved));
@@ -259,9 +259,15 @@ final class Reconciler {
     byQuantity.forEach(
         (quantity, list) -> {
           List<Candidate> distinct = byValue(list);
-          boolean direct = said.stream().anyMatch(s -> isDirect(s, quantity));
+          boolean direct = said.stream().anyMatch(s -> s.quantity().equals(quantity) && s.conditions().get(Conditions.CYCLES) == null);
+          if (quantity.equals("chargeVoltage") && direct && said.stream().noneMatch(Reconciler::isPlainChargeVoltage)) {
+            distinct.removeIf(c -> !c.rule().startsWith("procedure"));
+            direct = false;
+          }
+          if (quantity.equals("dischargeCutoffVoltage") && direct) {
+            distinct.stream().filter(c -> contradictsPlainly(c, said)).forEach(taken::add);
+          }
           distinct.stream().filter(c -> contradictsDrawing(c, said)).forEach(taken::add);
-          distinct.removeIf(c -> said.stream().anyMatch(s -> s.quantity().equals(quantity) && sameNumbers(s, c) && !c.rule().startsWith("procedure")));
           if (!direct && distinct.size() == 1) {
             taken.add(distinct.get(0));
           } else if (!direct && !quantity.endsWith("Current")) {
@@ -271,11 +277,18 @@ final class Reconciler {
     return taken;
   }
 
-  /** Whether a statement says a quantity plainly: not after cycles; for a charge voltage, not only its maximum. */
-  private static boolean isDirect(Candidate said, String quantity) {
-    return said.quantity().equals(quantity)
-        && said.conditions().get(Conditions.CYCLES) == null
-        && !(quantity.equals("chargeVoltage") && said.statistic() != null);
+  /** A procedure's charge voltage stands beside a maximum, not beside one without statistic. */
+  private static boolean isPlainChargeVoltage(Candidate said) {
+    return said.quantity().equals("chargeVoltage") && said.statistic() == null;
+  }
+
+  /** A sentence that names the end-of-discharge voltage and gives another than the table's. */
+  private static boolean contradictsPlainly(Candidate c, List<Candidate> said) {
+    return !c.rule().startsWith("mention")
+        && !c.rule().startsWith("procedure")
+        && said.stream()
+            .filter(s -> s.quantity().equals(c.quantity()))
+            .noneMatch(s -> sameNumbers(s, c) || s.low() != null && c.value() >= s.low() && c.value() <= s.high());
   }
 
   /** A diameter lettered on the drawing that no table agrees with stands beside the table's. */
@@ -305,6 +318,8 @@ final class Reconciler {
       }
       if (same < 0) {
         kept.add(c);
+      } else if (kept.get(same).low() == null && c.low() != null || kept.get(same).rule().startsWith("mention") && !c.rule().startsWith("mention")) {
+        kept.set(same, c);
       } else if (!kept.get(same).conditions().agreeWith(c.conditions())) {
         kept.set(same, kept.get(same).with(Conditions.NONE));
       }

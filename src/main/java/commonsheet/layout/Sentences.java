@@ -125,7 +125,7 @@ final class Sentences {
             || view.justAfter("taper")
             || view.sinceLastFigure("taper")
             || view.sinceLastFigure("cutoff") && !view.sinceLastFigure("voltage");
-    boolean charging = direction == Direction.CHARGE || view.inSentence("constantvoltage");
+    boolean charging = direction == Direction.CHARGE || direction == Direction.UNKNOWN && view.inSentence("constantvoltage");
     if (end && (charging || direction == Direction.UNKNOWN && byDefault != Direction.DISCHARGE) && isSmall(view.figure())) {
       return TAPER_CURRENT;
     }
@@ -144,7 +144,7 @@ final class Sentences {
   }
 
   private static Told.Part temperature(View view) {
-    if (view.sinceLastFigure("storage")) {
+    if (view.lastOf(List.of("storage", "charge", "discharge")).equals("storage")) {
       return STORAGE_TEMPERATURE;
     }
     return view.direction() == Direction.DISCHARGE ? DISCHARGE_TEMPERATURE : TEMPERATURE;
@@ -223,7 +223,22 @@ final class Sentences {
     boolean sinceLastFigure(String concept) {
       int from = index == 0 ? 0 : figures.get(index - 1).end();
       int start = Math.max(from, sentenceStart());
-      return hits.stream().anyMatch(h -> h.start() >= start && h.end() <= figure().start() && h.means(concept));
+      return hits.stream()
+          .anyMatch(
+              h ->
+                  h.start() >= start
+                      && h.end() <= figure().start()
+                      && h.means(concept)
+                      && !belongsBefore(h, from));
+    }
+
+    /** "130mA cut-off, discharge at 0.2C": the word belongs to the figure before it. */
+    private boolean belongsBefore(Hit hit, int figureEnd) {
+      if (index == 0 || hit.start() - figureEnd > 2) {
+        return false;
+      }
+      String rest = text.substring(hit.end(), figure().start()).stripLeading();
+      return rest.startsWith(",") || rest.startsWith(";") || rest.startsWith(")") || rest.startsWith("\uFF0C");
     }
 
     /** Whether a concept stands before this figure with nothing but words of the current between them. */
@@ -241,6 +256,18 @@ final class Sentences {
         }
       }
       return false;
+    }
+
+    /** Which of some concepts stands last before this figure in its sentence; empty where none does. */
+    String lastOf(List<String> concepts) {
+      int start = sentenceStart();
+      String last = "";
+      for (Hit hit : hits) {
+        if (hit.start() >= start && hit.end() <= figure().start()) {
+          last = concepts.stream().filter(hit::means).findFirst().orElse(last);
+        }
+      }
+      return last;
     }
 
     boolean inSentence(String concept) {

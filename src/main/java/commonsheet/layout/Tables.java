@@ -75,6 +75,7 @@ final class Tables {
     private boolean headed;
     private Role[] rolesBefore;
     private final List<Passage>[] lists;
+    private final Passage[] columnLabels;
 
     Reading(int page, Table table, String section, Passage context) {
       this.page = page;
@@ -84,6 +85,7 @@ final class Tables {
       this.roles = new Role[table.columns()];
       this.headings = new Passage[table.columns()];
       this.lists = newLists(table.columns());
+      this.columnLabels = new Passage[table.columns()];
       Arrays.fill(roles, Role.UNKNOWN);
       Arrays.fill(headings, Passage.EMPTY);
     }
@@ -116,6 +118,10 @@ final class Tables {
       for (int row = 0; row < table.rows(); row++) {
         List<Cell> cells = row(row);
         if (cells.isEmpty() || cells.stream().anyMatch(c -> Clauses.CONTENTS.matcher(c.text()).find())) {
+          continue;
+        }
+        if (row == 0 && isConditionTable(cells)) {
+          takeColumnLabels(cells);
           continue;
         }
         if (isHistory(cells)) {
@@ -171,6 +177,31 @@ final class Tables {
       boolean models = filled.size() >= 3 && filled.stream().skip(1).filter(c -> looksLikeModel(c.text())).count() >= 2;
       boolean labels = known.size() == 1 && known.get(0) == Role.LABEL && filled.size() >= 2;
       return row == 0 && (models || labels && filled.stream().noneMatch(this::hasFigure));
+    }
+
+    /** Below a heading without figures, a first column of nothing but temperatures, rates or times. */
+    private boolean isConditionTable(List<Cell> heading) {
+      if (table.rows() < 3 || heading.stream().anyMatch(this::hasUnitFigure) || heading.stream().filter(c -> !c.isEmpty()).count() < 2) {
+        return false;
+      }
+      for (int row = 1; row < table.rows(); row++) {
+        Optional<Cell> first = table.at(row, 0);
+        if (first.isEmpty() || statedDimension(first.get()) == null) {
+          return false;
+        }
+      }
+      return true;
+    }
+
+    private void takeColumnLabels(List<Cell> heading) {
+      headed = true;
+      Arrays.fill(roles, Role.VALUE);
+      roles[0] = Role.LABEL;
+      for (Cell cell : heading) {
+        for (int c = cell.column(); c < cell.column() + cell.columns() && c < roles.length; c++) {
+          columnLabels[c] = passage(cell);
+        }
+      }
     }
 
     /** "Version | Date | Remarks": a table of the document's own revisions. */
@@ -459,7 +490,8 @@ final class Tables {
       }
       List<Passage> both = new ArrayList<>(lastNamed);
       both.addAll(labels);
-      return !table.ruled() && naming.namesWith(both, value, figures, "") ? both : labels;
+      boolean short0 = Tokens.of(value.text()).size() <= 6;
+      return short0 && !table.ruled() && naming.namesWith(both, value, figures, "") ? both : labels;
     }
 
     private boolean namesItself(Cell cell) {
@@ -572,6 +604,20 @@ final class Tables {
     }
 
     private void add(List<Passage> labels, List<Cell> valueCells, Passage conditions, String unit) {
+      if (columnLabels[0] != null && valueCells.size() > 1) {
+        valueCells.forEach(cell -> add(labels, List.of(cell), conditions, unit));
+        return;
+      }
+      if (columnLabels[0] != null && valueCells.size() == 1) {
+        List<Passage> both = new ArrayList<>(List.of(columnLabels[valueCells.get(0).column()]));
+        both.addAll(labels);
+        entries.add(entry(both, valueCells, conditions, unit));
+        return;
+      }
+      entries.add(entry(labels, valueCells, conditions, unit));
+    }
+
+    private Entry entry(List<Passage> labels, List<Cell> valueCells, Passage conditions, String unit) {
       List<Entry.Value> values = new ArrayList<>();
       for (Cell cell : valueCells) {
         Role column = roles[cell.column()];
@@ -583,13 +629,13 @@ final class Tables {
         values.add(new Entry.Value(role, headings[cell.column()], passage(cell), unit, beside));
       }
       Passage common = valueCells.size() == 1 ? Passage.EMPTY : conditions;
-      boolean stated = values.stream().anyMatch(v -> v.role() == Role.STATED);
+      boolean stated = columnLabels[0] != null || values.stream().anyMatch(v -> v.role() == Role.STATED);
       Passage before = stated ? context.page() == page || context.isBlank() ? context.then(rowContext) : rowContext : Passage.EMPTY;
-      entries.add(
-          new Entry(page, labels, values, common, before, section, Method.TABLE_CELL, table.ruled() ? "table" : "columns"));
       if (!stated) {
         rowContext = values.size() == 1 ? values.get(0).text() : Passage.EMPTY;
       }
+      return new Entry(
+          page, labels, values, common, before, section, Method.TABLE_CELL, table.ruled() ? "table" : "columns");
     }
   }
 }
