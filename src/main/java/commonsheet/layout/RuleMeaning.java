@@ -65,8 +65,11 @@ final class RuleMeaning {
       problems.add(
           new RuleProblem(
               file.line(place + "/unit"),
-              "\"" + label.unit() + "\" is no unit of " + label.quantity() + "; write it as sheets"
-                  + " print it, such as mAh"));
+              "\""
+                  + label.unit()
+                  + "\" is no unit of "
+                  + label.quantity()
+                  + "; write it as sheets print it"));
     }
   }
 
