@@ -78,12 +78,12 @@ class LayoutRuleTest {
           - {say: [Cold], role: value, conditions: {temperature: 0}}
           - {say: [Warm], role: value, conditions: {temperature: 23}}
         """;
-    List<Map<String, Double>> conditions =
+    List<Double> temperatures =
         read(rule, sheet).stream()
             .filter(s -> s.quantity().equals("capacity"))
-            .map(s -> s.conditions().values())
+            .map(s -> s.conditions().get("temperature"))
             .toList();
-    assertEquals(List.of(Map.of("temperature", 0.0), Map.of("temperature", 23.0)), conditions);
+    assertEquals(List.of(0.0, 23.0), temperatures);
   }
 
   @Test
