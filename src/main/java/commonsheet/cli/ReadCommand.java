@@ -2,6 +2,7 @@ package commonsheet.cli;
 
 import commonsheet.export.ComparisonTable;
 import commonsheet.record.CellRecord;
+import commonsheet.record.RecordValidator;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -59,6 +60,9 @@ final class ReadCommand implements Callable<Integer> {
   @Override
   public Integer call() throws CommandException, InterruptedException {
     TimedReader reader = TimedReader.by(Layouts.load(layouts));
+    Thread schema = new Thread(RecordValidator::prepare, "schema");
+    schema.setDaemon(true);
+    schema.start();
     PrintWriter out = spec.commandLine().getOut();
     PrintWriter err = spec.commandLine().getErr();
     boolean json = format == OutputFormat.JSON;

@@ -23,8 +23,7 @@ final class ResultFile {
       }
       try {
         Files.writeString(part, text);
-        Files.move(
-            part, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+        Files.move(part, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
       } finally {
         Files.deleteIfExists(part);
       }

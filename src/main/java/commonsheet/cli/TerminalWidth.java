@@ -31,8 +31,7 @@ final class TerminalWidth {
         stty.destroyForcibly();
         return OptionalInt.empty();
       }
-      String answer =
-          new String(stty.getInputStream().readAllBytes(), StandardCharsets.US_ASCII);
+      String answer = new String(stty.getInputStream().readAllBytes(), StandardCharsets.US_ASCII);
       Matcher size = ROWS_AND_COLUMNS.matcher(answer);
       return size.matches() && NUMBER.matcher(size.group(1)).matches()
           ? OptionalInt.of(Integer.parseInt(size.group(1)))

@@ -26,7 +26,7 @@ final class TimedReader {
   /** How one sheet is read. */
   @FunctionalInterface
   interface Work {
-    SheetOutcome.Read read(Path file) throws SheetException;
+    SheetOutcome.Read read(Path file) throws SheetException, InterruptedException;
   }
 
   private final Work work;
@@ -37,13 +37,16 @@ final class TimedReader {
     this.limit = limit;
   }
 
-  /** A reader that finds values by layout rules. */
+  /**
+   * A reader that finds values by layout rules. What it needs besides a sheet's words loads while
+   * the words of the first sheet are taken from their file.
+   */
   static TimedReader by(LayoutLibrary library) {
-    RecordReader records = new RecordReader(library);
+    Ahead<RecordReader> records = Ahead.of(() -> new RecordReader(library));
     return new TimedReader(
         file -> {
           Sheet sheet = SheetReader.read(file);
-          return new SheetOutcome.Read(sheet, records.read(sheet));
+          return new SheetOutcome.Read(sheet, records.get().read(sheet));
         },
         LIMIT);
   }

@@ -58,7 +58,7 @@ final class Clauses {
   }
 
   /** A heading and where it stands, so that tables below it can be told what they are about. */
-  record Heading(double y, double x, String text, Passage paragraph) {}
+  record Heading(double y, double x, String text, Passage paragraph, boolean numbered) {}
 
   /** What a page's lines gave. */
   record Found(List<Entry> entries, String lastSection, List<Heading> headings) {}
@@ -76,6 +76,7 @@ final class Clauses {
     private double lastBottom;
     private double headingY;
     private double headingX;
+    private boolean startsNumbered;
     private Passage above = Passage.EMPTY;
     private Passage lastLabel = Passage.EMPTY;
     private double lastX;
@@ -97,6 +98,7 @@ final class Clauses {
       lastBottom = line.box().bottom();
       if (split > 0 && !tellsOfCycles(rest, split)) {
         endClause();
+        startsNumbered = numbered;
         label = rest.part(0, split);
         above = goesOnAbove(line) ? lastLabel : Passage.EMPTY;
         lastLabel = above.isBlank() ? label : lastLabel;
@@ -108,6 +110,7 @@ final class Clauses {
         headingX = line.box().x();
       } else if (isHeading(rest, line, numbered)) {
         endClause();
+        startsNumbered = numbered;
         label = rest;
         body = Passage.EMPTY;
         labelHasValue = false;
@@ -117,6 +120,7 @@ final class Clauses {
         bodyLines = 0;
       } else if (numbered || gap && labelHasValue || bodyLines >= LONGEST_BODY_LINES) {
         endClause();
+        startsNumbered = numbered;
         label = Passage.EMPTY;
         body = rest;
         labelHasValue = false;
@@ -167,7 +171,7 @@ final class Clauses {
                 labelHasValue ? "clause" : "paragraph"));
       }
       if (!label.isBlank() || !body.isBlank()) {
-        headings.add(new Heading(headingY, headingX, section, label.then(body)));
+        headings.add(new Heading(headingY, headingX, section, label.then(body), startsNumbered));
       }
       label = Passage.EMPTY;
       above = Passage.EMPTY;
@@ -274,6 +278,6 @@ final class Clauses {
     if (figures && !bold) {
       return false;
     }
-    return numbered && Tokens.of(text).size() <= 14 || bold || known(text) && Tokens.of(text).size() <= 8;
+    return numbered && Tokens.of(text).size() <= 14 || bold || known(text) && Tokens.of(text).size() >= 2 && Tokens.of(text).size() <= 8;
   }
 }

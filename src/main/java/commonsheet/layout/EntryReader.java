@@ -8,6 +8,7 @@ import commonsheet.quantity.QuantityCatalogue;
 import commonsheet.quantity.QuantityKind;
 import commonsheet.record.Statistic;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -30,6 +31,7 @@ final class EntryReader {
   private final Procedures procedures;
   private final CycleLife cycleLife;
   private final StorageShare storageShare;
+  private final TemperatureLimits temperatureLimits;
   private final TemperatureColumns temperatureColumns;
 
   EntryReader(Vocabulary vocabulary, Terms terms, QuantityCatalogue quantities, FigureParser parser) {
@@ -45,6 +47,7 @@ final class EntryReader {
     this.procedures = new Procedures(sentences, statistics, naming, candidates);
     this.cycleLife = new CycleLife(parser, sentences, candidates);
     this.temperatureColumns = new TemperatureColumns(parser, sentences, terms, quantities, candidates);
+    this.temperatureLimits = new TemperatureLimits(parser, sentences, candidates);
     this.storageShare = new StorageShare(vocabulary, parser, candidates);
   }
 
@@ -62,10 +65,12 @@ final class EntryReader {
         found.addAll(readValue(entry, value, outer));
       }
     }
-    if (outer.contains("cyclelife") && found.stream().noneMatch(c -> c.quantity().equals("cycleLife"))) {
-      // A share of the capacity in a row about cycle life is what the cycles leave.
-      found.clear();
-      found.addAll(cycleLife.read(entry));
+    if (outer.contains("cyclelife")) {
+      // Currents, voltages and shares of the capacity in a row about cycle life are those of its test.
+      found.removeIf(c -> !c.quantity().equals("cycleLife"));
+      if (found.isEmpty()) {
+        found.addAll(cycleLife.read(entry));
+      }
     }
     outcomes.add(
         found.isEmpty()
@@ -130,6 +135,8 @@ final class EntryReader {
   private List<Candidate> readPiece(Entry entry, Entry.Value own, Set<String> outer) {
     Passage piece = own.text();
     List<Figure> figures = withUnits(parser, parser.find(piece.text()), own.unit());
+    List<Candidate> found = new ArrayList<>();
+    Set<Figure> used = new HashSet<>();
     Map<Term, List<Figure>> named = naming.named(entry, piece, figures, withColumn(outer, own.role()), own.conditions());
     for (Map.Entry<Term, List<Figure>> entryOfTerm : named.entrySet()) {
       Term term = entryOfTerm.getKey();
@@ -137,14 +144,17 @@ final class EntryReader {
       if (bareWhereItMayNot(entry, kind, entryOfTerm.getValue())) {
         continue;
       }
-      List<Figure> values = Fit.values(kind, entryOfTerm.getValue(), piece.text());
-      List<Candidate> found = new ArrayList<>(candidates(entry, own, figures, term, kind, values));
-      if (kind.name().equals("storageTemperature")) {
-        found.addAll(storageShare.read(entry, own, found));
+      List<Figure> open = entryOfTerm.getValue().stream().filter(f -> !used.contains(f)).toList();
+      if (open.isEmpty() || !used.isEmpty() && !Naming.isSentence(piece.text())) {
+        continue;
       }
-      return found;
+      List<Figure> values = Fit.values(kind, open, piece.text());
+      used.addAll(open);
+      found.addAll(candidates(entry, own, figures, term, kind, values));
+      found.addAll(storageShare.read(entry, own, found));
+      found.addAll(temperatureLimits.read(entry, kind.name(), own.conditions()));
     }
-    return List.of();
+    return found;
   }
 
   /** A column headed "Max." makes "Charge current" a maximum, unless the label says which current it is. */

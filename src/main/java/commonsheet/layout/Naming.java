@@ -17,6 +17,9 @@ final class Naming {
   /** A piece with more words than this is a sentence, in which a word counts only for the figure after it. */
   private static final int LONGEST_ITEM_WORDS = 16;
 
+  /** A heading is about what takes up this share of its letters. */
+  private static final double MAINLY = 0.35;
+
   /** A remark of so few words ("Charging") can say which of two quantities a row is about. */
   private static final int SHORT_REMARK_WORDS = 8;
 
@@ -59,12 +62,18 @@ final class Naming {
 
   /** Whether the entry is about something that is no rating of the cell. */
   boolean blocked(Entry entry) {
-    Set<String> section = vocabulary.conceptsOf(withoutBrackets(entry.section()));
-    if (terms.blocked(section) && terms.fitting(section).isEmpty()) {
+    if (isAboutBlocked(withoutBrackets(entry.section()))) {
       return true;
     }
     return entry.labels().stream()
         .anyMatch(label -> terms.blocked(vocabulary.conceptsOf(withoutBrackets(label.text()))));
+  }
+
+  /** Whether a heading is mainly about something that is no rating; a title may mention a protection circuit. */
+  private boolean isAboutBlocked(String heading) {
+    List<Hit> hits = vocabulary.hits(heading);
+    List<Hit> blockers = hits.stream().filter(h -> terms.blocked(Set.copyOf(h.means()))).toList();
+    return vocabulary.coverage(heading, blockers) >= MAINLY && terms.fitting(vocabulary.concepts(hits)).isEmpty();
   }
 
   static String withoutBrackets(String text) {
@@ -193,6 +202,12 @@ final class Naming {
   boolean names(String label, Figure figure) {
     Set<String> concepts = vocabulary.conceptsOf(label);
     return terms.fitting(concepts).stream().anyMatch(t -> Fit.fits(quantities.get(t.quantity()), figure));
+  }
+
+  /** Whether a line of a label says a thing by itself: it names a quantity, or adds a condition in brackets. */
+  boolean standsAlone(String line) {
+    String text = line.trim();
+    return text.startsWith("(") || text.startsWith("\uFF08") || !terms.fitting(vocabulary.conceptsOf(text)).isEmpty();
   }
 
   /** How much of the label's words the vocabulary knows, 0 to 1. */

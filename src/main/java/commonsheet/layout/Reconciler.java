@@ -10,12 +10,14 @@ import commonsheet.record.Statistic;
 import commonsheet.record.WordSource;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Decides what stands in the record. The only place that gives a value its standing: the same value from two places
@@ -44,9 +46,12 @@ final class Reconciler {
     Optional<Candidate> reference = reference(candidates);
     List<Candidate> resolved = new ArrayList<>();
     for (Candidate c : candidates) {
-      resolve(c, reference, candidates).map(this::plausible).ifPresent(resolved::add);
+      resolve(c, reference, candidates)
+          .map(this::plausible)
+          .filter(p -> p.doubts().size() == c.doubts().size() || !p.rule().startsWith("paragraph"))
+          .ifPresent(resolved::add);
     }
-    List<Candidate> said = merge(resolved.stream().filter(c -> !c.mentioned()).toList());
+    List<Candidate> said = merge(resolved.stream().filter(c -> !c.mentioned()).toList(), series(resolved));
     said.addAll(worthMentioning(resolved.stream().filter(Candidate::mentioned).toList(), said));
     said = contradictions(said);
     said.sort(Comparator.comparingInt(Candidate::page).thenComparingDouble(c -> c.box() == null ? 0 : c.box().y()));
@@ -113,12 +118,33 @@ final class Reconciler {
 
   // ---- the same thing said twice ----
 
-  private static List<Candidate> merge(List<Candidate> candidates) {
+  /**
+   * Capacities by rate down a page, three and more: each stands by itself, also the one that repeats the rated capacity.
+   */
+  private static Set<Candidate> series(List<Candidate> candidates) {
+    Map<String, List<Candidate>> groups = new LinkedHashMap<>();
+    for (Candidate c : candidates) {
+      if (c.quantity().equals("capacity") && c.conditions().get(Conditions.CUTOFF_VOLTAGE) != null) {
+        groups.computeIfAbsent(c.page() + " " + c.statistic(), k -> new ArrayList<>()).add(c);
+      }
+    }
+    Set<Candidate> members = new HashSet<>();
+    for (List<Candidate> group : groups.values()) {
+      long rates = group.stream().map(c -> c.conditions().get(Conditions.DISCHARGE_RATE)).filter(Objects::nonNull).distinct().count();
+      if (rates >= 3) {
+        members.addAll(group);
+      }
+    }
+    return members;
+  }
+
+  private static List<Candidate> merge(List<Candidate> candidates, Set<Candidate> series) {
     List<Candidate> kept = new ArrayList<>();
     for (Candidate c : candidates) {
       int same = -1;
       for (int i = 0; i < kept.size() && same < 0; i++) {
-        if (sameStatement(kept.get(i), c)) {
+        boolean apart = series.contains(c) != series.contains(kept.get(i));
+        if (!apart && sameStatement(kept.get(i), c)) {
           same = i;
         }
       }
@@ -226,7 +252,10 @@ final class Reconciler {
     byQuantity.forEach(
         (quantity, list) -> {
           List<Candidate> distinct = byValue(list);
-          boolean direct = said.stream().anyMatch(s -> s.quantity().equals(quantity));
+          boolean direct =
+              said.stream()
+                  .anyMatch(s -> s.quantity().equals(quantity) && s.conditions().get(Conditions.CYCLES) == null);
+          distinct.stream().filter(c -> contradictsDrawing(c, said)).forEach(taken::add);
           if (!direct && distinct.size() == 1) {
             taken.add(distinct.get(0));
           } else if (!direct && !quantity.endsWith("Current")) {
@@ -234,6 +263,23 @@ final class Reconciler {
           }
         });
     return taken;
+  }
+
+  /** A diameter lettered on the drawing that no table agrees with stands beside the table's. */
+  private static boolean contradictsDrawing(Candidate c, List<Candidate> said) {
+    List<Candidate> direct = said.stream().filter(s -> s.quantity().equals(c.quantity())).toList();
+    return c.rule().equals("drawing/diameter")
+        && c.low() != null
+        && !direct.isEmpty()
+        && direct.stream().noneMatch(s -> overlap(s, c));
+  }
+
+  private static boolean overlap(Candidate a, Candidate b) {
+    double aLow = a.low() != null ? a.low() : a.value();
+    double aHigh = a.high() != null ? a.high() : a.value();
+    return a.statistic() == Statistic.MAXIMUM
+        ? b.low() <= aHigh
+        : aLow <= b.high() && b.low() <= aHigh;
   }
 
   /** Mentions of one value are one, whatever else their sentences say; those that share a condition keep it. */

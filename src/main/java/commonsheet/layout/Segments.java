@@ -73,11 +73,11 @@ final class Segments {
     if (text.trim().startsWith("(") || text.trim().startsWith("\uFF08") && before.length() < 2) {
       return Kind.CONTINUES;
     }
-    if (before.isEmpty() || before.matches("[\\p{Punct}\\u2022\\u25CF\\u25C6\\u25A0\\s]+")) {
-      return Kind.STARTS_WITH_FIGURE;
-    }
     if (isSentence(lines) && !before.endsWith(":") && !before.endsWith("\uFF1A")) {
       return Kind.CONTINUES;
+    }
+    if (before.isEmpty() || before.matches("[\\p{Punct}\\u2022\\u25CF\\u25C6\\u25A0\\s]+")) {
+      return Kind.STARTS_WITH_FIGURE;
     }
     return vocabulary.hits(before).isEmpty() && !before.endsWith(":") && Tokens.of(before).size() > 1
         ? Kind.CONTINUES

@@ -28,7 +28,7 @@ final class StorageShare {
   List<Candidate> read(Entry entry, Entry.Value own, List<Candidate> temperatures) {
     List<Candidate> found = new ArrayList<>();
     for (Candidate temperature : temperatures) {
-      if (temperature.low() != null && temperature.high() != null) {
+      if (temperature.quantity().equals("storageTemperature") && temperature.low() != null && temperature.high() != null) {
         found.addAll(read(entry, own.text(), temperature));
         found.addAll(read(entry, own.conditions(), temperature));
       }

@@ -406,7 +406,7 @@ final class Tables {
         if (cell.isEmpty()) {
           continue;
         }
-        Role role = roles[cell.column()];
+        Role role = fitsList(cell) ? Role.VALUE : roles[cell.column()];
         switch (role) {
           case NUMBER -> {}
           case LABEL, SYMBOL -> {
@@ -531,11 +531,18 @@ final class Tables {
       return models > 1 && filled == 1 && (cell.columns() > 1 || !table.ruled());
     }
 
+    private boolean fitsList(Cell cell) {
+      List<Passage> stated = lists[cell.column()];
+      return stated != null
+          && parser.find(cell.text()).stream().filter(f -> f.unit() != null).count() == stated.size();
+    }
+
     /** "90 % 85 % 80 %" in one cell below "1 month 3 months 6 months" in one cell: a value under each heading. */
     private boolean addList(List<Entry.Value> values, Cell cell, String unit) {
       List<Passage> stated = lists[cell.column()];
       List<Figure> figures = parser.find(cell.text()).stream().filter(f -> f.unit() != null).toList();
       if (stated == null || stated.size() != figures.size()) {
+        lists[cell.column()] = null;
         return false;
       }
       Passage text = passage(cell);
