@@ -48,7 +48,8 @@ final class RuleMeaning {
         .conditions()
         .forEach(
             (quantity, conditions) ->
-                conditions(quantity, conditions, "/defaults/conditions/" + quantity, file, problems));
+                conditions(
+                    quantity, conditions, "/defaults/conditions/" + quantity, file, problems));
     return problems;
   }
 
@@ -145,7 +146,8 @@ final class RuleMeaning {
       if (first != null) {
         problems.add(
             new RuleProblem(
-                line, "\"" + texts.get(i) + "\" was given a meaning on line " + first + " already"));
+                line,
+                "\"" + texts.get(i) + "\" was given a meaning on line " + first + " already"));
       }
     }
   }

@@ -26,9 +26,7 @@ class ExplainCommandTest {
     holds(run, "  + Juice | 2600 → layout/thistlemoor/capacity\n");
     holds(run, "  - Kettle | 230 V → ignored by layout thistlemoor\n");
     holds(run, "\nThistlemoor Cellwrights TM18650-26 — 16 statements, 0 unsure, ");
-    holds(
-        run,
-        "  p. 1 capacity minimum 2.5 A.h (dischargeRate 0.2, cutoffVoltage 2.75) — read\n");
+    holds(run, "  p. 1 capacity minimum 2.5 A.h (dischargeRate 0.2, cutoffVoltage 2.75) — read\n");
     holds(run, "  p. 1 dischargeTemperature -20 to 60 Cel — read\n");
   }
 

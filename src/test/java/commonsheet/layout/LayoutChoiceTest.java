@@ -33,8 +33,7 @@ class LayoutChoiceTest {
   void theRuleThatAsksForMoreIsUsed() {
     Recognise little = new Recognise(List.of("Cell card"), null, null, null);
     Recognise more = new Recognise(List.of("Cell card"), null, List.of("figure", "trait"), null);
-    LayoutLibrary.Choice choice =
-        choose(List.of(rule("a", little), rule("b", more)), List.of());
+    LayoutLibrary.Choice choice = choose(List.of(rule("a", little), rule("b", more)), List.of());
     assertEquals("b", choice.rule().name());
     assertEquals(
         "its first pages say \"Cell card\" and a table has the headings \"figure\", \"trait\"; a"

@@ -71,8 +71,7 @@ class LayoutDocumentTest {
     holds(record, "maximumChargeCurrent", Statistic.MAXIMUM, 2.6, weather);
     holds(record, "chargeCutoffCurrent", null, 0.065, Map.of());
     holds(record, "maximumContinuousDischargeCurrent", Statistic.MAXIMUM, 7.8, Map.of());
-    holds(
-        record, "maximumPulseDischargeCurrent", Statistic.MAXIMUM, 15, Map.of("duration", 10.0));
+    holds(record, "maximumPulseDischargeCurrent", Statistic.MAXIMUM, 15, Map.of("duration", 10.0));
     holds(record, "internalResistanceAC", Statistic.MAXIMUM, 28, Map.of("frequency", 1000.0));
     holds(record, "mass", null, 46.5, Map.of());
     holds(record, "diameter", null, 18.4, Map.of());
@@ -100,8 +99,7 @@ class LayoutDocumentTest {
       rule.append("  - {say: [w").append(i).append("], means: \"");
       rule.append(parts[i].replace('\n', ' ')).append("\"}\n");
     }
-    RuleFile file =
-        RuleFile.checked("list", rule.toString(), new RuleSchema(), new RuleMeaning());
+    RuleFile file = RuleFile.checked("list", rule.toString(), new RuleSchema(), new RuleMeaning());
     assertEquals(List.of(), file.problems());
   }
 

@@ -68,8 +68,7 @@ class LayoutRuleTest {
   void conditionsOfAColumnHoldForItsOwnFigures() {
     Sheet sheet =
         sheet(
-            new String[] {"Trait", "Cold", "Warm"},
-            new String[] {"Juice", "2000 mAh", "2600 mAh"});
+            new String[] {"Trait", "Cold", "Warm"}, new String[] {"Juice", "2000 mAh", "2600 mAh"});
     String rule =
         """
         labels: [{say: [Juice], quantity: capacity}]
@@ -145,7 +144,10 @@ class LayoutRuleTest {
   /** The rows, and enough of a cell to make a record. */
   private static Sheet sheet(String[]... rows) {
     return Sheets.of(
-        List.of("Cell card", "Nominal voltage: 3.6 V", "Charge voltage: 4.2 V",
+        List.of(
+            "Cell card",
+            "Nominal voltage: 3.6 V",
+            "Charge voltage: 4.2 V",
             "Maximum charge current: 2.6 A"),
         rows);
   }
@@ -155,8 +157,7 @@ class LayoutRuleTest {
   }
 
   private static LayoutRule rule(String text) {
-    RuleFile file =
-        RuleFile.checked("rule", HEAD + text, new RuleSchema(), new RuleMeaning());
+    RuleFile file = RuleFile.checked("rule", HEAD + text, new RuleSchema(), new RuleMeaning());
     assertEquals(List.of(), file.problems());
     return file.rule().orElseThrow();
   }

@@ -47,8 +47,7 @@ class RuleFaultsTest {
   @Test
   void aFolderThatDoesNotExistIsNamed() {
     Path missing = folder.resolve("nowhere");
-    LayoutException fault =
-        assertThrows(LayoutException.class, () -> LayoutLibrary.load(missing));
+    LayoutException fault = assertThrows(LayoutException.class, () -> LayoutLibrary.load(missing));
     assertEquals(
         missing + " does not exist; name a folder of layout rule files", fault.getMessage());
   }

@@ -78,8 +78,7 @@ class RuleSchemaTest {
     List<String> names =
         QuantityCatalogue.standard().all().stream().map(QuantityKind::name).toList();
     assertEquals(names, texts(SCHEMA.at("/$defs/label/properties/quantity/enum")));
-    assertEquals(
-        names, names(SCHEMA.at("/properties/defaults/properties/conditions/properties")));
+    assertEquals(names, names(SCHEMA.at("/properties/defaults/properties/conditions/properties")));
   }
 
   @Test
@@ -112,8 +111,7 @@ class RuleSchemaTest {
         names(SCHEMA.at("/properties/recognise/properties")));
     assertEquals(components(LabelRule.class), names(SCHEMA.at("/$defs/label/properties")));
     assertEquals(
-        components(LayoutRule.Defaults.class),
-        names(SCHEMA.at("/properties/defaults/properties")));
+        components(LayoutRule.Defaults.class), names(SCHEMA.at("/properties/defaults/properties")));
   }
 
   @Test
@@ -121,7 +119,10 @@ class RuleSchemaTest {
     List<String> files = RuleFolder.builtInFiles();
     try (var present = Files.list(Path.of("src/main/resources/commonsheet/layouts"))) {
       assertEquals(
-          present.map(p -> p.getFileName().toString()).filter(n -> n.endsWith(".yaml")).sorted()
+          present
+              .map(p -> p.getFileName().toString())
+              .filter(n -> n.endsWith(".yaml"))
+              .sorted()
               .toList(),
           files.stream().sorted().toList());
     }
@@ -130,8 +131,7 @@ class RuleSchemaTest {
     for (String file : files) {
       RuleFile checked = RuleFile.checked(file, RuleFolder.resource(file), schema, meaning);
       assertEquals(List.of(), checked.problems(), file);
-      assertEquals(
-          RuleFile.trusted(file, RuleFolder.resource(file)).rule(), checked.rule(), file);
+      assertEquals(RuleFile.trusted(file, RuleFolder.resource(file)).rule(), checked.rule(), file);
     }
   }
 

@@ -31,7 +31,9 @@ final class Sheets {
         double x = 50 + 120 * column;
         double y = 300 + 20 * row;
         List<Line> content =
-            rows[row][column].isEmpty() ? List.of() : List.of(line(rows[row][column], x + 2, y + 4));
+            rows[row][column].isEmpty()
+                ? List.of()
+                : List.of(line(rows[row][column], x + 2, y + 4));
         cells.add(new Cell(row, column, 1, 1, new Box(x, y, 120, 20), content));
       }
     }
