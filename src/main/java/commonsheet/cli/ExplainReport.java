@@ -54,7 +54,10 @@ final class ExplainReport {
     out.println();
     long matched = outcomes.stream().filter(Outcome::matched).count();
     out.println(
-        matched + " of " + SheetLine.count(outcomes.size(), "labelled line") + " gave a statement.");
+        matched
+            + " of "
+            + SheetLine.count(outcomes.size(), "labelled line")
+            + " gave a statement.");
   }
 
   private static String line(Outcome outcome) {

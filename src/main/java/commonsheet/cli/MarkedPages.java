@@ -36,7 +36,8 @@ final class MarkedPages {
       for (Page page : read.sheet().pages()) {
         if (only == null || page.number() == only) {
           Path png = folder.resolve("page-" + page.number() + ".png");
-          PagePicture.draw(file, page.number(), marks(read.reading().records(), page.number()), png);
+          PagePicture.draw(
+              file, page.number(), marks(read.reading().records(), page.number()), png);
           drawn++;
         }
       }

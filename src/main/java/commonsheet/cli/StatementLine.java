@@ -34,8 +34,7 @@ final class StatementLine {
 
   private static String value(Statement statement) {
     boolean bounded = statement.low() != null || statement.high() != null;
-    String bounds =
-        bounded ? number(statement.low()) + " to " + number(statement.high()) : "";
+    String bounds = bounded ? number(statement.low()) + " to " + number(statement.high()) : "";
     if (statement.value() == null) {
       return bounds;
     }

@@ -24,9 +24,19 @@ record ColumnRule(String role, List<String> say, Conditions conditions) {
     return say.stream().anyMatch(heading -> Tokens.key(heading).equals(key));
   }
 
-  /** The column for the vocabulary: what is to be ignored is passed over like a running number. */
+  /**
+   * The column for the vocabulary. What is to be ignored is passed over like a running number; a
+   * value column with conditions of its own stands beside others of its kind.
+   */
   Vocabulary.Heading asHeading() {
-    String known = role.equals(IGNORE) ? Role.NUMBER.name().toLowerCase(Locale.ROOT) : role;
-    return new Vocabulary.Heading(known, say);
+    if (role.equals(IGNORE)) {
+      return new Vocabulary.Heading(name(Role.NUMBER), say);
+    }
+    boolean stated = role.equals(name(Role.VALUE)) && !conditions.isEmpty();
+    return new Vocabulary.Heading(stated ? name(Role.STATED) : role, say);
+  }
+
+  private static String name(Role role) {
+    return role.name().toLowerCase(Locale.ROOT);
   }
 }

@@ -51,9 +51,7 @@ public final class LayoutLibrary {
     Recognition seen = new Recognition(sheet);
     List<LayoutRule> fitting = new ArrayList<>();
     for (List<LayoutRule> rules : List.of(own, builtIn)) {
-      rules.stream()
-          .filter(rule -> seen.missing(rule.recognise()).isEmpty())
-          .forEach(fitting::add);
+      rules.stream().filter(rule -> seen.missing(rule.recognise()).isEmpty()).forEach(fitting::add);
     }
     if (fitting.isEmpty()) {
       String why = "no rule file recognises it; the general vocabulary serves";

@@ -35,8 +35,7 @@ final class Nearest {
         }
         int other = a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1;
         cost[i][j] =
-            Math.min(
-                cost[i - 1][j - 1] + other, Math.min(cost[i - 1][j] + 1, cost[i][j - 1] + 1));
+            Math.min(cost[i - 1][j - 1] + other, Math.min(cost[i - 1][j] + 1, cost[i][j - 1] + 1));
         if (i > 1 && j > 1 && swapped(a, i, b, j)) {
           cost[i][j] = Math.min(cost[i][j], cost[i - 2][j - 2] + 1);
         }

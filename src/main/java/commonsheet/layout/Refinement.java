@@ -60,9 +60,7 @@ final class Refinement {
       return candidate.with(known);
     }
     Candidate completed = candidate.with(known.withMissingFrom(label.get().conditions()));
-    return completed.statistic() == null
-        ? completed.called(label.get().statistic())
-        : completed;
+    return completed.statistic() == null ? completed.called(label.get().statistic()) : completed;
   }
 
   /** By all labels as shown by {@code explain}, else by the innermost that the rule knows. */

@@ -35,8 +35,7 @@ record RuleFile(String name, Optional<LayoutRule> rule, List<RuleProblem> proble
     }
     LayoutRule rule = rule(lines.content());
     problems = meaning.problems(rule, lines);
-    return new RuleFile(
-        name, problems.isEmpty() ? Optional.of(rule) : Optional.empty(), problems);
+    return new RuleFile(name, problems.isEmpty() ? Optional.of(rule) : Optional.empty(), problems);
   }
 
   /** Reads a file of the program itself, which the tests have checked. */

@@ -66,8 +66,7 @@ final class RuleFolder {
     taken.forEach(rule -> names.put(rule.name(), "the program itself"));
     for (Path path : paths) {
       RuleFile file = RuleFile.checked(path.toString(), text(path), schema, meaning);
-      file.problems()
-          .forEach(p -> problems.add(path + ", line " + p.line() + ": " + p.sentence()));
+      file.problems().forEach(p -> problems.add(path + ", line " + p.line() + ": " + p.sentence()));
       file.rule()
           .ifPresent(
               rule -> {

@@ -48,7 +48,8 @@ final class RuleMeaning {
         .conditions()
         .forEach(
             (quantity, conditions) ->
-                conditions(quantity, conditions, "/defaults/conditions/" + quantity, file, problems));
+                conditions(
+                    quantity, conditions, "/defaults/conditions/" + quantity, file, problems));
     return problems;
   }
 
@@ -65,8 +66,11 @@ final class RuleMeaning {
       problems.add(
           new RuleProblem(
               file.line(place + "/unit"),
-              "\"" + label.unit() + "\" is no unit of " + label.quantity() + "; write it as sheets"
-                  + " print it, such as mAh"));
+              "\""
+                  + label.unit()
+                  + "\" is no unit of "
+                  + label.quantity()
+                  + "; write it as sheets print it"));
     }
   }
 
@@ -142,7 +146,8 @@ final class RuleMeaning {
       if (first != null) {
         problems.add(
             new RuleProblem(
-                line, "\"" + texts.get(i) + "\" was given a meaning on line " + first + " already"));
+                line,
+                "\"" + texts.get(i) + "\" was given a meaning on line " + first + " already"));
       }
     }
   }

@@ -88,8 +88,7 @@ public final class StarterRule {
     } else if (title.isEmpty()) {
       lines.add("  allOf: " + list(List.of(firstWords())));
     }
-    opening(title)
-        .forEach(line -> lines.add("  # its first page also says " + quoted(line)));
+    opening(title).forEach(line -> lines.add("  # its first page also says " + quoted(line)));
   }
 
   private Optional<String> maker() {
@@ -183,7 +182,8 @@ public final class StarterRule {
     if (headings.isEmpty()) {
       return;
     }
-    lines.add("# columns: # roles: label, value, minimum, typical, maximum, unit, condition, ignore");
+    lines.add(
+        "# columns: # roles: label, value, minimum, typical, maximum, unit, condition, ignore");
     for (int i = 0; i < headings.size(); i++) {
       String role = i == 0 ? "label" : i == 1 ? "value" : "condition";
       lines.add("#   - {say: [" + quoted(headings.get(i)) + "], role: " + role + "}");
@@ -197,7 +197,8 @@ public final class StarterRule {
     candidates(true).forEach(outcome -> open.putIfAbsent(Tokens.key(outcome.label()), outcome));
     candidates(false).forEach(outcome -> open.putIfAbsent(Tokens.key(outcome.label()), outcome));
     if (open.isEmpty()) {
-      lines.add("# Every label beside a figure was understood: correct by \"labels\" what was not.");
+      lines.add(
+          "# Every label beside a figure was understood: correct by \"labels\" what was not.");
       return;
     }
     lines.add("# labels: # statistic, unit and conditions may be added to each");
@@ -269,9 +270,7 @@ public final class StarterRule {
   // ---- YAML ----
 
   private static String list(List<String> texts) {
-    return texts.stream()
-        .map(StarterRule::quoted)
-        .collect(Collectors.joining(", ", "[", "]"));
+    return texts.stream().map(StarterRule::quoted).collect(Collectors.joining(", ", "[", "]"));
   }
 
   /** A JSON string is a YAML string too. */
