@@ -16,11 +16,11 @@ import picocli.CommandLine.Spec;
     name = "schema",
     description = "Prints the JSON Schema of records or of layout rule files.")
 final class SchemaCommand implements Callable<Integer> {
-  private static final List<String> NAMES = List.of("cell-record", "layout");
+  private static final List<String> NAMES = List.of("cell-record", "layout-rule");
 
   @Spec private CommandSpec spec;
 
-  @Parameters(paramLabel = "NAME", description = "cell-record or layout.")
+  @Parameters(paramLabel = "NAME", description = "cell-record or layout-rule.")
   private String name;
 
   @Override
