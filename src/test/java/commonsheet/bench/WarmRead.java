@@ -13,6 +13,7 @@ import org.openjdk.jmh.annotations.AuxCounters;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Level;
 import org.openjdk.jmh.annotations.Measurement;
 import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
@@ -46,6 +47,12 @@ public class WarmRead {
   @State(Scope.Thread)
   public static class Count {
     private long pages;
+
+    /** JMH counts per iteration. */
+    @Setup(Level.Iteration)
+    public void startAgain() {
+      pages = 0;
+    }
 
     /** Named as JMH prints it. */
     public long pages() {
