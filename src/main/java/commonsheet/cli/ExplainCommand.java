@@ -1,10 +1,9 @@
 package commonsheet.cli;
 
-import commonsheet.layout.Explanation;
-import commonsheet.layout.Outcome;
+import commonsheet.layout.StarterRule;
 import java.io.PrintWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -12,7 +11,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** Tells how a sheet was read. */
+/** Tells how a sheet was read, shows it on pictures, and starts a rule file for it. */
 @Command(
     name = "explain",
     description =
@@ -34,11 +33,31 @@ final class ExplainCommand implements Callable<Integer> {
       description = "Folder of your own layout rule files.")
   private Path layouts;
 
+  @Option(
+      names = "--pictures",
+      paramLabel = "DIR",
+      description = "Also draw each page with what was read marked on it, as PNG files in DIR.")
+  private Path pictures;
+
+  @Option(
+      names = "--starter",
+      paramLabel = "FILE",
+      description = "Also write a starting point for a layout rule of such sheets to FILE.")
+  private Path starter;
+
+  @Option(names = "--force", description = "Let --starter write over a file that is there.")
+  private boolean force;
+
   @Parameters(paramLabel = "FILE", description = "The datasheet.")
   private Path file;
 
   @Override
   public Integer call() throws CommandException, InterruptedException {
+    if (starter != null && Files.exists(starter) && !force) {
+      throw new CommandException(
+          ExitStatus.USAGE,
+          starter + " is there already; name another file, or write over it with --force");
+    }
     SheetOutcome outcome = TimedReader.by(Layouts.load(layouts)).read(file);
     if (outcome instanceof SheetOutcome.Failed failed) {
       throw new CommandException(ExitStatus.NONE_READABLE, failed.sentence());
@@ -49,55 +68,17 @@ final class ExplainCommand implements Callable<Integer> {
           ExitStatus.USAGE,
           file + " has pages 1 to " + read.sheet().pages().size() + ", and no page " + page);
     }
-    print(read);
-    return ExitStatus.DONE;
-  }
-
-  private void print(SheetOutcome.Read read) {
     PrintWriter out = spec.commandLine().getOut();
-    Explanation explanation = read.reading().explanation();
-    out.println(
-        file
-            + ": "
-            + SheetLine.count(read.sheet().pages().size(), "page")
-            + ", read as "
-            + String.join(", ", explanation.languages()));
-    out.println("Layout " + explanation.layout() + ": " + explanation.why() + ".");
-    if (read.reading().reason() != null) {
-      out.println("No record: " + read.reading().reason() + ".");
+    new ExplainReport(out, page).print(file, read);
+    if (pictures != null) {
+      int drawn = MarkedPages.draw(file, read, page, pictures);
+      out.println(SheetLine.count(drawn, "picture") + " in " + pictures + ".");
     }
-    List<Outcome> outcomes =
-        explanation.outcomes().stream()
-            .filter(outcome -> page == null || outcome.page() == page)
-            .toList();
-    int current = 0;
-    for (Outcome outcome : outcomes) {
-      if (outcome.page() != current) {
-        current = outcome.page();
-        out.println();
-        out.println("Page " + current);
-      }
-      out.println((outcome.matched() ? "  + " : "  - ") + line(outcome));
+    if (starter != null) {
+      ResultFile.write(starter, StarterRule.of(read.sheet(), read.reading()));
+      out.println("A starting point for a layout rule is in " + starter + ".");
     }
-    out.println();
-    long matched = outcomes.stream().filter(Outcome::matched).count();
-    out.println(
-        matched
-            + " of "
-            + SheetLine.count(outcomes.size(), "labelled line")
-            + " gave a statement.");
     out.flush();
-  }
-
-  private static String line(Outcome outcome) {
-    return onOneLine(outcome.label())
-        + " | "
-        + onOneLine(outcome.value())
-        + " → "
-        + onOneLine(outcome.result());
-  }
-
-  private static String onOneLine(String text) {
-    return text == null ? "" : text.strip().replaceAll("\\s+", " ");
+    return ExitStatus.DONE;
   }
 }

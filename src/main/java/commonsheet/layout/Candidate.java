@@ -49,6 +49,12 @@ record Candidate(
         model, more);
   }
 
+  Candidate called(Statistic other) {
+    return new Candidate(
+        quantity, other, value, low, high, rate, conditions, page, box, text, method, rule, confidence, mentioned,
+        model, doubts);
+  }
+
   Candidate with(Conditions other) {
     return new Candidate(
         quantity, statistic, value, low, high, rate, other, page, box, text, method, rule, confidence, mentioned,

@@ -34,6 +34,9 @@ final class Clauses {
 
   private static final int LONGEST_BODY_LINES = 14;
 
+  /** More words than this behind the figure make the line a sentence. */
+  private static final int LONGEST_AFTER = 9;
+
   /** A line set in by more points than this stands in the column of values. */
   private static final double INDENT = 60;
 
@@ -58,7 +61,7 @@ final class Clauses {
   }
 
   /** A heading and where it stands, so that tables below it can be told what they are about. */
-  record Heading(double y, double x, String text, Passage paragraph) {}
+  record Heading(double y, double x, String text, Passage paragraph, boolean numbered) {}
 
   /** What a page's lines gave. */
   record Found(List<Entry> entries, String lastSection, List<Heading> headings) {}
@@ -76,6 +79,8 @@ final class Clauses {
     private double lastBottom;
     private double headingY;
     private double headingX;
+    private boolean startsNumbered;
+    private Passage intro = Passage.EMPTY;
     private Passage above = Passage.EMPTY;
     private Passage lastLabel = Passage.EMPTY;
     private double lastX;
@@ -91,12 +96,16 @@ final class Clauses {
       Matcher marker = MARKER.matcher(passage.text());
       boolean numbered = marker.find();
       Passage rest = numbered ? passage.part(marker.end(), passage.text().length()) : passage;
-      int split = split(rest, line);
+      int split = goesOn(passage, numbered) ? 0 : split(rest, line, numbered);
       boolean gap = line.box().y() - lastBottom > 1.2 * line.box().height();
       lastLabelBottom = lastBottom;
       lastBottom = line.box().bottom();
       if (split > 0 && !tellsOfCycles(rest, split)) {
         endClause();
+        startsNumbered = numbered;
+        if (numbered) {
+          intro = Passage.EMPTY;
+        }
         label = rest.part(0, split);
         above = goesOnAbove(line) ? lastLabel : Passage.EMPTY;
         lastLabel = above.isBlank() ? label : lastLabel;
@@ -108,6 +117,8 @@ final class Clauses {
         headingX = line.box().x();
       } else if (isHeading(rest, line, numbered)) {
         endClause();
+        intro = Passage.EMPTY;
+        startsNumbered = numbered;
         label = rest;
         body = Passage.EMPTY;
         labelHasValue = false;
@@ -117,6 +128,7 @@ final class Clauses {
         bodyLines = 0;
       } else if (numbered || gap && labelHasValue || bodyLines >= LONGEST_BODY_LINES) {
         endClause();
+        startsNumbered = numbered;
         label = Passage.EMPTY;
         body = rest;
         labelHasValue = false;
@@ -135,6 +147,18 @@ final class Clauses {
           && vocabulary.conceptsOf(rest.text().substring(0, split)).contains("capacity");
     }
 
+    /** A line that starts with a small letter goes on with a sentence that has not ended. */
+    private boolean goesOn(Passage line, boolean numbered) {
+      String before = body.text().trim();
+      if (numbered || before.isEmpty() || line.text().isBlank()) {
+        return false;
+      }
+      boolean open = ".:;\u3002\uFF1A\uFF1B".indexOf(before.charAt(before.length() - 1)) < 0;
+      boolean small = Character.isLowerCase(line.text().trim().charAt(0));
+      boolean inValues = labelHasValue && line.box().x() - lastX > INDENT && line.text().indexOf(':') < 0;
+      return small && (inValues || open && Naming.isSentence(before + " " + line.text()));
+    }
+
     void endClause() {
       if (!body.isBlank() && (labelHasValue || !label.isBlank() || !section.isBlank())) {
         List<Passage> labels = new ArrayList<>();
@@ -151,13 +175,16 @@ final class Clauses {
                 labels,
                 List.of(value),
                 Passage.EMPTY,
-                Passage.EMPTY,
+                labelHasValue && !startsNumbered ? intro : Passage.EMPTY,
                 section,
                 Method.TEXT_LINE,
                 labelHasValue ? "clause" : "paragraph"));
       }
+      if (!labelHasValue) {
+        intro = intro.then(body);
+      }
       if (!label.isBlank() || !body.isBlank()) {
-        headings.add(new Heading(headingY, headingX, section, label.then(body)));
+        headings.add(new Heading(headingY, headingX, section, label.then(body), startsNumbered));
       }
       label = Passage.EMPTY;
       above = Passage.EMPTY;
@@ -183,13 +210,13 @@ final class Clauses {
   }
 
   /** Where the label of a line ends; 0 where it has none. */
-  private int split(Passage rest, Line line) {
+  private int split(Passage rest, Line line, boolean numbered) {
     String text = rest.text();
     int colon = firstColon(text);
     if (colon > 0 && colon <= LONGEST_LABEL && known(text.substring(0, colon)) && colon + 1 < text.trim().length()) {
       return colon;
     }
-    int runIn = runInHeading(text);
+    int runIn = numbered ? runInHeading(text) : 0;
     if (runIn > 0) {
       return runIn;
     }
@@ -248,7 +275,8 @@ final class Clauses {
                 && before.length() <= LONGEST_LABEL
                 && !hits.isEmpty()
                 && vocabulary.coverage(before, hits) >= 0.8;
-        return label ? figure.start() : 0;
+        boolean sentence = Tokens.of(text.substring(figure.end())).size() > LONGEST_AFTER;
+        return label && !sentence ? figure.start() : 0;
       }
     }
     return 0;
@@ -264,6 +292,6 @@ final class Clauses {
     if (figures && !bold) {
       return false;
     }
-    return numbered && Tokens.of(text).size() <= 14 || bold || known(text) && Tokens.of(text).size() <= 8;
+    return numbered && Tokens.of(text).size() <= 14 || bold || known(text) && Tokens.of(text).size() >= 2 && Tokens.of(text).size() <= 8;
   }
 }

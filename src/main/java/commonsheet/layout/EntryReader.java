@@ -8,6 +8,7 @@ import commonsheet.quantity.QuantityCatalogue;
 import commonsheet.quantity.QuantityKind;
 import commonsheet.record.Statistic;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -18,6 +19,9 @@ import java.util.Set;
  * can be its value, and gives the rest as conditions.
  */
 final class EntryReader {
+  /** A figure within the first words of a passage is what the passage is about. */
+  private static final int FIRST_WORDS = 8;
+
   private final Vocabulary vocabulary;
   private final Terms terms;
   private final QuantityCatalogue quantities;
@@ -30,6 +34,7 @@ final class EntryReader {
   private final Procedures procedures;
   private final CycleLife cycleLife;
   private final StorageShare storageShare;
+  private final TemperatureLimits temperatureLimits;
   private final TemperatureColumns temperatureColumns;
 
   EntryReader(Vocabulary vocabulary, Terms terms, QuantityCatalogue quantities, FigureParser parser) {
@@ -45,6 +50,7 @@ final class EntryReader {
     this.procedures = new Procedures(sentences, statistics, naming, candidates);
     this.cycleLife = new CycleLife(parser, sentences, candidates);
     this.temperatureColumns = new TemperatureColumns(parser, sentences, terms, quantities, candidates);
+    this.temperatureLimits = new TemperatureLimits(parser, sentences, candidates);
     this.storageShare = new StorageShare(vocabulary, parser, candidates);
   }
 
@@ -62,10 +68,12 @@ final class EntryReader {
         found.addAll(readValue(entry, value, outer));
       }
     }
-    if (outer.contains("cyclelife") && found.stream().noneMatch(c -> c.quantity().equals("cycleLife"))) {
-      // A share of the capacity in a row about cycle life is what the cycles leave.
-      found.clear();
-      found.addAll(cycleLife.read(entry));
+    if (outer.contains("cyclelife")) {
+      // Currents, voltages and shares of the capacity in a row about cycle life are those of its test.
+      found.removeIf(c -> !c.quantity().equals("cycleLife"));
+      if (found.isEmpty()) {
+        found.addAll(cycleLife.read(entry));
+      }
     }
     outcomes.add(
         found.isEmpty()
@@ -100,8 +108,9 @@ final class EntryReader {
     List<Passage> beside = Beside.each(pieces, value.conditions());
     boolean wholeProcedure = terms.procedure(outer).isPresent();
     for (int i = 0; i < pieces.size(); i++) {
+      Passage conditions = beside.get(i).then(unnamedAfter(entry, value, pieces, i, outer));
       Entry.Value own =
-          new Entry.Value(value.role(), value.heading(), pieces.get(i), value.unit(), beside.get(i));
+          new Entry.Value(value.role(), value.heading(), pieces.get(i), value.unit(), conditions);
       List<Candidate> named = readPiece(entry, own, outer);
       if (named.isEmpty() && !wholeProcedure) {
         named = readProcedureInPiece(entry, own, outer);
@@ -118,6 +127,23 @@ final class EntryReader {
     return found;
   }
 
+  /** The pieces behind one that name no value of their own state its conditions: "2600 mAh / Discharge: 0.2 C, 2.5 V". */
+  private Passage unnamedAfter(Entry entry, Entry.Value value, List<Passage> pieces, int index, Set<String> outer) {
+    Passage conditions = Passage.EMPTY;
+    for (int i = index + 1; i < pieces.size(); i++) {
+      Passage piece = pieces.get(i);
+      List<Figure> figures = withUnits(parser, parser.find(piece.text()), value.unit());
+      boolean names =
+          !naming.named(entry, piece, figures, outer, Passage.EMPTY).isEmpty()
+              || !figures.isEmpty() && terms.procedure(Naming.merge(outer, naming.inner(piece, figures, 0))).isPresent();
+      if (names) {
+        break;
+      }
+      conditions = conditions.then(piece);
+    }
+    return conditions;
+  }
+
   private List<Candidate> readProcedureInPiece(Entry entry, Entry.Value own, Set<String> outer) {
     List<Figure> figures = parser.find(own.text().text());
     if (figures.isEmpty() || Naming.isSentence(own.text().text())) {
@@ -130,6 +156,8 @@ final class EntryReader {
   private List<Candidate> readPiece(Entry entry, Entry.Value own, Set<String> outer) {
     Passage piece = own.text();
     List<Figure> figures = withUnits(parser, parser.find(piece.text()), own.unit());
+    List<Candidate> found = new ArrayList<>();
+    Set<Figure> used = new HashSet<>();
     Map<Term, List<Figure>> named = naming.named(entry, piece, figures, withColumn(outer, own.role()), own.conditions());
     for (Map.Entry<Term, List<Figure>> entryOfTerm : named.entrySet()) {
       Term term = entryOfTerm.getKey();
@@ -137,14 +165,17 @@ final class EntryReader {
       if (bareWhereItMayNot(entry, kind, entryOfTerm.getValue())) {
         continue;
       }
-      List<Figure> values = Fit.values(kind, entryOfTerm.getValue(), piece.text());
-      List<Candidate> found = new ArrayList<>(candidates(entry, own, figures, term, kind, values));
-      if (kind.name().equals("storageTemperature")) {
-        found.addAll(storageShare.read(entry, own, found));
+      List<Figure> open = entryOfTerm.getValue().stream().filter(f -> !used.contains(f)).toList();
+      if (open.isEmpty() || !used.isEmpty() && !Naming.isSentence(piece.text())) {
+        continue;
       }
-      return found;
+      List<Figure> values = Fit.values(kind, open, piece.text());
+      used.addAll(open);
+      found.addAll(candidates(entry, own, figures, term, kind, values));
+      found.addAll(storageShare.read(entry, own, found));
+      found.addAll(temperatureLimits.read(entry, kind.name(), own.conditions()));
     }
-    return List.of();
+    return found;
   }
 
   /** A column headed "Max." makes "Charge current" a maximum, unless the label says which current it is. */
@@ -189,6 +220,7 @@ final class EntryReader {
       Statistic statistic =
           statistics.of(
               kind.name(), figure, own.role(), naming.fromInside(entry, own.text(), figures, figures.indexOf(figure)));
+      boolean inPassing = isInPassing(entry, own.text(), figure, kind);
       if (statistic == null && own.role() == Role.STATED && asksForAtLeast(entry)) {
         statistic = Statistic.MINIMUM;
       }
@@ -200,9 +232,18 @@ final class EntryReader {
       if (term.weak()) {
         candidate = candidate.doubted("the label leaves room for another quantity: " + entry.label());
       }
-      found.add(candidate);
+      found.add(inPassing ? candidate.asMention() : candidate);
     }
     return found;
+  }
+
+  /** A current, voltage or capacity in the middle of a sentence is mentioned; a row or a clause about it comes first. */
+  private static boolean isInPassing(Entry entry, Passage piece, Figure figure, QuantityKind kind) {
+    boolean share = kind.dimension() == Dimension.RATIO || kind.dimension() == Dimension.CYCLES || kind.range();
+    boolean sentence =
+        entry.layoutRule().equals("paragraph")
+            || Naming.isSentence(piece.text()) && Tokens.of(piece.text().substring(0, figure.start())).size() > FIRST_WORDS;
+    return sentence && !share;
   }
 
   /** "Each cell shall meet or exceed the requirements of the table": its bare figures are minima. */
@@ -214,18 +255,24 @@ final class EntryReader {
     return figures.stream().map(f -> f.bound() + " " + f.qualifier()).distinct().count() < figures.size();
   }
 
-  private List<Told> told(Entry entry, Entry.Value own, String quantity, List<Figure> values) {
+  private static boolean isTime(Told told) {
+    return told.figure().unit().dimension() == Dimension.TIME;
+  }
+
+  private List<Told> told(Entry entry, Entry.Value value, String quantity, List<Figure> values) {
     Direction direction = Procedures.direction(quantity);
-    List<Told> told = new ArrayList<>(sentences.read(own.heading().text(), direction));
-    for (Told t : sentences.read(own.text().text(), direction)) {
-      if (values.stream().noneMatch(f -> f.start() == t.figure().start())) {
+    List<Told> told = new ArrayList<>(sentences.read(value.heading().text(), direction));
+    for (Told t : sentences.read(value.text().text(), direction)) {
+      boolean own = values.stream().anyMatch(f -> f.start() == t.figure().start());
+      boolean farTime = isTime(t) && values.stream().noneMatch(f -> Naming.sameSentence(value.text().text(), f, t.figure()));
+      if (!own && !farTime) {
         told.add(t);
       }
     }
     for (int i = entry.labels().size() - 1; i >= 0; i--) {
       told.addAll(sentences.read(entry.labels().get(i).text(), direction));
     }
-    told.addAll(sentences.read(own.conditions().text(), direction));
+    told.addAll(sentences.read(value.conditions().text(), direction));
     told.addAll(sentences.read(entry.conditions().text(), direction));
     boolean warm = told.stream().anyMatch(t -> t.figure().unit().dimension() == Dimension.TEMPERATURE);
     for (Told t : sentences.read(entry.context().text(), Direction.UNKNOWN)) {

@@ -27,7 +27,7 @@ final class Fit {
     if (figure.value() == null && (kind.dimension() == Dimension.VOLTAGE || kind.dimension() == Dimension.CURRENT)) {
       return false; // a window to keep within, not a rating
     }
-    if (kind.name().startsWith("capacityRe") && figure.bound() == Bound.AT_MOST) {
+    if (kind.name().startsWith("capacityRe") && (figure.bound() == Bound.AT_MOST || figure.value() == null)) {
       return false; // a loss
     }
     if (kind.dimension() == Dimension.CURRENT) {

@@ -6,6 +6,7 @@ import commonsheet.sheet.Line;
 import commonsheet.sheet.Page;
 import commonsheet.sheet.Sheet;
 import commonsheet.sheet.Table;
+import commonsheet.sheet.Word;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -34,10 +35,8 @@ final class Footnotes {
     for (Page page : sheet.pages()) {
       footnotes.read(page, page.lines());
       for (Table table : page.tables()) {
-        for (Cell cell : table.cells()) {
-          if (cell.column() == 0 && cell.lines().size() > 1 | cell.columns() > 1) {
-            footnotes.read(page, cell.lines());
-          }
+        for (int row = 0; row < table.rows(); row++) {
+          footnotes.readRow(page, table, row);
         }
       }
     }
@@ -47,6 +46,21 @@ final class Footnotes {
   /** The lines of a page that are footnotes. */
   Set<Line> lines(int page) {
     return lines.getOrDefault(page, Set.of());
+  }
+
+  /** A row whose first cell begins like a note is one, over all its cells; a cell may hold several notes. */
+  private void readRow(Page page, Table table, int row) {
+    int inRow = row;
+    List<Cell> cells = table.cells().stream().filter(c -> c.row() == inRow && !c.isEmpty()).toList();
+    if (cells.isEmpty() || cells.get(0).column() > 0 || !START.matcher(cells.get(0).text()).find()) {
+      return;
+    }
+    if (cells.size() == 1) {
+      read(page, cells.get(0).lines());
+    } else if (cells.stream().allMatch(c -> c.lines().size() == 1)) {
+      List<Word> words = cells.stream().flatMap(c -> c.lines().get(0).words().stream()).toList();
+      read(page, List.of(new Line(words)));
+    }
   }
 
   private void read(Page page, List<Line> block) {

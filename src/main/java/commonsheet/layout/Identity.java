@@ -17,7 +17,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -34,11 +33,21 @@ final class Identity {
 
   private static final Pattern DESIGNATION = Pattern.compile("\\bI[CNMVTF]?[RP]\\d{1,3}/\\d{1,3}(/\\d{1,3})?\\b");
 
+  private static final String NAME_WORD = "[\\p{Lu}\\d][\\p{L}\\d&'\u2019\\-]*\\.?";
+
   private static final Pattern COMPANY =
       Pattern.compile(
-          "(?<![\\p{L}])([\\p{Lu}\\d][\\p{L}\\d&.\\-]*(?:[ \\t][\\p{L}\\d&.()\\-]+){0,6}?[ \\t,]+"
-              + "(?:(?:Co\\.?|Company)\\s*,?\\s*(?:Ltd|Limited)\\b\\.?|Ltd\\b\\.?|Inc\\b\\.?|Corp(?:oration)?\\b\\.?|GmbH(?: & Co\\. ?KG)?|AG\\b|S\\.?A\\.?(?:S\\b|\\b)|S\\.?L\\.?\\b|LLC\\b|B\\.?V\\.?\\b|Oy\\b|AB\\b|K\\.K\\.|Limited\\b))",
-          Pattern.CASE_INSENSITIVE);
+          "(?<![\\p{L}\\d])("
+              + NAME_WORD
+              + "(?:[ \\t]+(?:"
+              + NAME_WORD
+              + "|&|\\([\\p{L} ]+\\))){0,6}?[ \\t,]+"
+              + "(?:(?i:co\\.?\\s*,?\\s*(?:ltd|limited)\\.?|company,?\\s+(?:ltd\\.?|limited)|ltd\\.?|limited|inc\\.?|corporation|corp\\.?"
+              + "|gmbh(?:\\s*&\\s*co\\.?\\s*kg)?|s\\.p\\.a\\.|s\\.r\\.l\\.|s\\.a\\.s?\\.?|s\\.l\\.|b\\.v\\.|k\\.k\\.|llc|pty)|AG|AS|ASA|AB|Oy|SA|SAS|BV|KG))(?![\\p{L}\\d])");
+
+  private static final Pattern MADE_BY =
+      Pattern.compile(
+          "(?i:made|manufactured|produced|supplied|provided)(?i: to (?:the )?\\p{L}+)?(?i: by)\\s+((?:" + NAME_WORD + "[ \\t]*){1,5})");
 
   private final Vocabulary vocabulary;
   private final IdentityWords words;
@@ -61,9 +70,9 @@ final class Identity {
     if (maker.isEmpty()) {
       maker = company(sheet);
     }
-    Optional<Found> chemistry = phrase(sheet, words.chemistries());
+    Optional<Found> chemistry = chemistry(sheet);
     Optional<Found> form = phrase(sheet, List.copyOf(words.forms().keySet()));
-    Optional<Found> size = model.flatMap(this::size);
+    Optional<Found> size = model.flatMap(this::size).or(() -> sizeWord(sheet));
     Optional<Found> designation = matching(sheet, DESIGNATION);
     put(evidence, "model", model);
     put(evidence, "maker", maker);
@@ -146,6 +155,9 @@ final class Identity {
     Passage passage = Passage.of(page, List.of(line));
     String text = passage.text();
     int colon = text.indexOf(':') >= 0 ? text.indexOf(':') : text.indexOf('\uFF1A');
+    if (colon < 0 && member.equals("model")) {
+      return codeAfterLabel(page, passage);
+    }
     if (colon <= 0 || colon > 40 || !names(text.substring(0, colon), member)) {
       return Optional.empty();
     }
@@ -153,6 +165,20 @@ final class Identity {
     return value.isEmpty()
         ? Optional.empty()
         : Optional.of(new Found(value, page, passage.box(colon + 1, text.length()), Method.TEXT_LINE));
+  }
+
+  /** "MODEL FX-42": no colon, but a code follows at once. */
+  private Optional<Found> codeAfterLabel(int page, Passage line) {
+    List<Hit> hits = vocabulary.identityHits(line.text());
+    if (hits.isEmpty() || hits.get(0).start() != 0 || !hits.get(0).means("model")) {
+      return Optional.empty();
+    }
+    int from = hits.get(0).end();
+    String rest = line.text().substring(from).trim();
+    String first = rest.isEmpty() ? "" : rest.split("\\s+")[0];
+    return hasCode(first) && isName(first)
+        ? Optional.of(new Found(first, page, line.box(from, line.text().length()), Method.TEXT_LINE))
+        : Optional.empty();
   }
 
   private Optional<Found> inTable(int page, Table table, String member) {
@@ -172,8 +198,12 @@ final class Identity {
     return hits.stream().anyMatch(h -> h.means(member)) && vocabulary.coverage(label, hits) >= 0.7;
   }
 
+  /** A model's name has a letter and a digit. */
   private static boolean hasCode(String text) {
-    return Pattern.compile("\\d").matcher(text).find() && text.length() < 60;
+    return text.length() < 60
+        && text.chars().anyMatch(Character::isDigit)
+        && Pattern.compile("[A-Za-z]\\S*\\d|\\d\\S*[A-Za-z]").matcher(text).find()
+        && !QUANTITY_CODE.matcher(text).matches();
   }
 
   /** "LP402535 (bare cell)" names LP402535. */
@@ -224,18 +254,65 @@ final class Identity {
     return Optional.empty();
   }
 
-  private Optional<Found> company(Sheet sheet) {
+  /** A size printed by itself, such as "21700", on the first two pages. */
+  private Optional<Found> sizeWord(Sheet sheet) {
     for (Page page : sheet.pages().subList(0, Math.min(2, sheet.pages().size()))) {
-      List<Line> lines = new ArrayList<>(allLines(page));
-      for (Line line : lines) {
-        Matcher company = COMPANY.matcher(line.text());
+      for (Word word : page.words()) {
+        String text = word.text().replaceAll("[,.;:()]", "");
+        if (text.length() == 5 && words.sizes().contains(text)) {
+          return Optional.of(new Found(text, page.number(), word.box(), Method.TEXT_LINE));
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** A company by its suffix, by "made by", or by the words that battery makers carry in their names. */
+  private Optional<Found> company(Sheet sheet) {
+    List<Page> first = sheet.pages().subList(0, Math.min(1, sheet.pages().size()));
+    Optional<Found> found = firstMatch(first, COMPANY);
+    if (found.isEmpty()) {
+      found = firstMatch(sheet.pages(), MADE_BY);
+    }
+    if (found.isEmpty()) {
+      found = firstMatch(sheet.pages(), COMPANY);
+    }
+    return found.isPresent() ? found : nameLine(first);
+  }
+
+  private static Optional<Found> firstMatch(List<Page> pages, Pattern pattern) {
+    for (Page page : pages) {
+      for (Line line : allLines(page)) {
+        Matcher company = pattern.matcher(line.text());
         if (company.find()) {
-          String name = company.group(1).trim().replaceFirst("(?i)^.*\\b(?:manufactured by|made by|by|of|to)\\s+", "");
+          String name = company.group(1).trim().replaceFirst("[,;]$", "");
           return Optional.of(new Found(name, page.number(), line.box(), Method.TEXT_LINE));
         }
       }
     }
     return Optional.empty();
+  }
+
+  private Optional<Found> nameLine(List<Page> pages) {
+    for (Page page : pages) {
+      for (Line line : allLines(page)) {
+        String name = line.text().split("[,\u00B7|]")[0].trim();
+        List<String> words = Tokens.of(name).stream().map(Tokens.Token::form).toList();
+        boolean capitals = name.chars().filter(Character::isUpperCase).count() >= words.size() && words.size() >= 2;
+        if (capitals
+            && words.size() <= 4
+            && words.stream().anyMatch(words()::contains)
+            && words.stream().noneMatch(this.words.notInNames()::contains)
+            && name.chars().noneMatch(Character::isDigit)) {
+          return Optional.of(new Found(name, page.number(), line.box(), Method.TEXT_LINE));
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  private List<String> words() {
+    return words.makerWords();
   }
 
   private static List<Line> allLines(Page page) {
@@ -256,13 +333,43 @@ final class Identity {
     return lines;
   }
 
-  /**
-   * Of these phrases the one that says most on the first page that has any, as printed: "Li-ion polymer" says more than
-   * "Li-ion"; of equals the first, and letters before ideographs.
-   */
-  private Optional<Found> phrase(Sheet sheet, List<String> phrases) {
+  /** The first tier of phrases that stands on the sheet; within it the first and longest, as printed. */
+  private Optional<Found> chemistry(Sheet sheet) {
+    Optional<Found> named = labelled(sheet, "chemistry").flatMap(this::chemistryIn);
+    for (List<String> tier : words.chemistries()) {
+      Optional<Found> found = phrase(sheet, tier);
+      if (found.isPresent()) {
+        return named.isPresent() && tier.contains(normal(named.get().text())) ? named : found;
+      }
+    }
+    return named;
+  }
+
+  private static String normal(String text) {
+    return text.toLowerCase(Locale.ROOT);
+  }
+
+  private Optional<Found> chemistryIn(Found labelled) {
+    for (List<String> tier : words.chemistries()) {
+      PhraseTree tree = tree(tier);
+      List<Hit> hits = tree.find(labelled.text());
+      if (!hits.isEmpty()) {
+        String text = labelled.text().substring(hits.get(0).start(), hits.get(0).end());
+        return Optional.of(new Found(text, labelled.page(), labelled.box(), labelled.method()));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static PhraseTree tree(List<String> phrases) {
     PhraseTree tree = new PhraseTree();
     phrases.forEach(p -> tree.add(p, List.of(p)));
+    return tree;
+  }
+
+  /** The first of these phrases on the first page that has any, as printed; letters before ideographs. */
+  private Optional<Found> phrase(Sheet sheet, List<String> phrases) {
+    PhraseTree tree = tree(phrases);
     for (Page page : sheet.pages()) {
       Found best = null;
       for (Line line : allLines(page)) {
@@ -282,8 +389,7 @@ final class Identity {
   }
 
   private static int says(String text) {
-    boolean ideographs = text.chars().anyMatch(c -> Tokens.isIdeograph((char) c));
-    return ideographs ? 0 : Tokens.of(text).size();
+    return text.chars().anyMatch(c -> Tokens.isIdeograph((char) c)) ? 0 : 1;
   }
 
   private static Optional<Found> matching(Sheet sheet, Pattern pattern) {
@@ -300,7 +406,7 @@ final class Identity {
 
   /** Whether the sheet names a chemistry that is not lithium-ion and never one that is. */
   Optional<String> otherChemistry(Sheet sheet) {
-    if (phrase(sheet, words.chemistries()).isPresent()) {
+    if (chemistry(sheet).isPresent()) {
       return Optional.empty();
     }
     return phrase(sheet, words.otherChemistries()).map(Found::text);
@@ -308,9 +414,10 @@ final class Identity {
 
   /** The words of fixed roles, from the resource of that name. */
   record IdentityWords(
-      List<String> chemistries, List<String> otherChemistries, Map<String, String> forms, List<String> sizes) {}
-
-  static Set<String> members() {
-    return Set.of("maker", "model", "designation", "chemistry", "form", "sizeCode");
-  }
+      List<List<String>> chemistries,
+      List<String> otherChemistries,
+      Map<String, String> forms,
+      List<String> sizes,
+      List<String> makerWords,
+      List<String> notInNames) {}
 }

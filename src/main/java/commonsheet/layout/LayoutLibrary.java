@@ -3,54 +3,101 @@ package commonsheet.layout;
 import commonsheet.sheet.Line;
 import commonsheet.sheet.Page;
 import commonsheet.sheet.Sheet;
-import commonsheet.sheet.Word;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
-import java.util.stream.Collectors;
 
 /** The layout rules known: those that come with the program and those of a user's folder. */
 public final class LayoutLibrary {
-  private final List<LayoutRule> rules;
+  /** So many rules that nearly fit are told of; more would hide the reason itself. */
+  private static final int MOST_TOLD = 3;
 
-  LayoutLibrary(List<LayoutRule> rules) {
-    this.rules = List.copyOf(rules);
+  private final List<LayoutRule> own;
+  private final List<LayoutRule> builtIn;
+
+  /**
+   * A library of these rules.
+   *
+   * @param own come before the others, however much those ask for
+   */
+  LayoutLibrary(List<LayoutRule> own, List<LayoutRule> builtIn) {
+    this.own = sorted(own);
+    this.builtIn = sorted(builtIn);
   }
 
   /**
    * Loads the rule files of a folder besides the program's own.
    *
-   * @param folder may be null
-   * @throws LayoutException where a file is no valid rule file; the message names file and line
+   * @param folder its files *.yaml and *.yml are read, those of folders in it are not; null for the
+   *     program's own rules only
+   * @throws LayoutException where the folder cannot be read or a file is no valid rule file; the
+   *     message names file and line
    */
   public static LayoutLibrary load(Path folder) throws LayoutException {
-    return new LayoutLibrary(List.of());
+    List<LayoutRule> builtIn = RuleFolder.builtIn();
+    return new LayoutLibrary(
+        folder == null ? List.of() : RuleFolder.read(folder, builtIn), builtIn);
   }
 
   /** A layout and why it was chosen. */
   record Choice(LayoutRule rule, String why) {}
 
+  /** The rule that fits; of several one of the user's, then the one that asks for most. */
   Choice choose(Sheet sheet) {
-    String text = firstPages(sheet);
-    for (LayoutRule rule : rules) {
-      List<String> all = rule.recognise().allOf();
-      List<String> any = rule.recognise().anyOf();
-      boolean every = all.stream().allMatch(t -> text.contains(t.toLowerCase(Locale.ROOT)));
-      boolean one = any.isEmpty() || any.stream().anyMatch(t -> text.contains(t.toLowerCase(Locale.ROOT)));
-      if (every && one && !(all.isEmpty() && any.isEmpty())) {
-        return new Choice(rule, "its first pages say " + String.join(", ", all.isEmpty() ? any : all));
-      }
+    if (own.isEmpty() && builtIn.isEmpty()) {
+      return new Choice(LayoutRule.GENERAL, "there are no rule files");
     }
-    return new Choice(LayoutRule.GENERAL, "no rule file recognises it; the general vocabulary serves");
+    Recognition seen = new Recognition(sheet);
+    List<LayoutRule> fitting = new ArrayList<>();
+    for (List<LayoutRule> rules : List.of(own, builtIn)) {
+      rules.stream()
+          .filter(rule -> seen.missing(rule.recognise()).isEmpty())
+          .forEach(fitting::add);
+    }
+    if (fitting.isEmpty()) {
+      String why = "no rule file recognises it; the general vocabulary serves";
+      return new Choice(LayoutRule.GENERAL, why + misses(seen));
+    }
+    LayoutRule chosen = fitting.get(0);
+    return new Choice(chosen, seen.reason(chosen.recognise()) + others(fitting));
   }
 
-  private static String firstPages(Sheet sheet) {
-    return sheet.pages().stream()
-        .limit(2)
-        .flatMap(p -> p.words().stream())
-        .map(Word::text)
-        .collect(Collectors.joining(" "))
-        .toLowerCase(Locale.ROOT);
+  private String misses(Recognition seen) {
+    StringBuilder told = new StringBuilder();
+    own.stream()
+        .limit(MOST_TOLD)
+        .forEach(
+            rule ->
+                told.append("; not by ")
+                    .append(rule.name())
+                    .append(", since ")
+                    .append(String.join(" and ", seen.missing(rule.recognise()))));
+    return told.toString();
+  }
+
+  private static String others(List<LayoutRule> fitting) {
+    if (fitting.size() == 1) {
+      return "";
+    }
+    List<String> names = fitting.stream().skip(1).limit(MOST_TOLD).map(LayoutRule::name).toList();
+    return "; " + String.join(", ", names) + (names.size() == 1 ? " fits" : " fit") + " too";
+  }
+
+  private static List<LayoutRule> sorted(List<LayoutRule> rules) {
+    return rules.stream()
+        .sorted(
+            Comparator.<LayoutRule>comparingInt(rule -> askedFor(rule.recognise()))
+                .reversed()
+                .thenComparing(LayoutRule::name))
+        .toList();
+  }
+
+  private static int askedFor(LayoutRule.Recognise recognise) {
+    return recognise.allOf().size()
+        + recognise.columns().size()
+        + recognise.rows().size()
+        + (recognise.anyOf().isEmpty() ? 0 : 1);
   }
 
   static String textOf(Sheet sheet) {

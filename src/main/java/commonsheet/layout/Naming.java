@@ -17,6 +17,9 @@ final class Naming {
   /** A piece with more words than this is a sentence, in which a word counts only for the figure after it. */
   private static final int LONGEST_ITEM_WORDS = 16;
 
+  /** A heading is about what takes up this share of its letters. */
+  private static final double MAINLY = 0.35;
+
   /** A remark of so few words ("Charging") can say which of two quantities a row is about. */
   private static final int SHORT_REMARK_WORDS = 8;
 
@@ -37,7 +40,9 @@ final class Naming {
           List.of("retention", "recovery"),
           List.of("specificenergy", "energydensity"),
           List.of("standard", "fast"),
-          List.of("standard", "maximum"));
+          List.of("standard", "maximum"),
+          List.of("nominal", "charge", "discharge"),
+          List.of("diameter", "height", "width", "thickness", "length"));
 
   private final Vocabulary vocabulary;
   private final Terms terms;
@@ -59,12 +64,21 @@ final class Naming {
 
   /** Whether the entry is about something that is no rating of the cell. */
   boolean blocked(Entry entry) {
-    Set<String> section = vocabulary.conceptsOf(withoutBrackets(entry.section()));
-    if (terms.blocked(section) && terms.fitting(section).isEmpty()) {
+    if (isAboutBlocked(withoutBrackets(entry.section()))) {
       return true;
     }
     return entry.labels().stream()
         .anyMatch(label -> terms.blocked(vocabulary.conceptsOf(withoutBrackets(label.text()))));
+  }
+
+  /** Whether a heading is mainly about something that is no rating; a title may mention a protection circuit. */
+  private boolean isAboutBlocked(String heading) {
+    List<Hit> hits = vocabulary.hits(heading);
+    List<Hit> blockers = hits.stream().filter(h -> terms.blocked(Set.copyOf(h.means()))).toList();
+    Set<String> concepts = vocabulary.concepts(hits);
+    return vocabulary.coverage(heading, blockers) >= MAINLY
+        && terms.fitting(concepts).isEmpty()
+        && !concepts.contains("dimension");
   }
 
   static String withoutBrackets(String text) {
@@ -78,6 +92,7 @@ final class Naming {
     if (named.isEmpty() && !entry.section().isBlank() && !isSentence(entry.section())) {
       // Under the heading "Temperature", "Charge" is a temperature.
       named = namedBy(piece, figures, merge(vocabulary.conceptsOf(entry.section()), outer));
+      named.values().removeIf(list -> list.stream().anyMatch(f -> f.unit() == null));
     }
     if (named.isEmpty() && Tokens.of(remark.text()).size() <= SHORT_REMARK_WORDS) {
       named = namedBy(piece, figures, merge(outer, vocabulary.conceptsOf(remark.text())));
@@ -151,6 +166,13 @@ final class Naming {
     return 0;
   }
 
+  /** Whether no sentence ends between two figures of a text. */
+  static boolean sameSentence(String text, Figure a, Figure b) {
+    int first = Math.min(a.start(), b.start());
+    int second = Math.max(a.start(), b.start());
+    return lastStop(text, second) <= first;
+  }
+
   /** Words in brackets and after an "@" are conditions. */
   private static String introducing(String before) {
     String plain = withoutBrackets(before + " ");
@@ -181,10 +203,29 @@ final class Naming {
     return !namedBy(passage, figures, Set.of()).isEmpty();
   }
 
+  /** Whether labels, under a section's heading, name one of the figures beside them. */
+  boolean namesWith(List<Passage> labels, Passage value, List<Figure> figures, String section) {
+    Set<String> outer = new LinkedHashSet<>();
+    for (Passage label : labels) {
+      outer = merge(outer, vocabulary.conceptsOf(label.text()));
+    }
+    return !namedBy(value, figures, outer).isEmpty()
+        || terms.procedure(outer).isPresent()
+        || !section.isBlank()
+            && !isSentence(section)
+            && !namedBy(value, figures, merge(vocabulary.conceptsOf(section), outer)).isEmpty();
+  }
+
   /** Whether a label names a quantity that the figure can be a value of. */
   boolean names(String label, Figure figure) {
     Set<String> concepts = vocabulary.conceptsOf(label);
     return terms.fitting(concepts).stream().anyMatch(t -> Fit.fits(quantities.get(t.quantity()), figure));
+  }
+
+  /** Whether a line of a label says a thing by itself: it names a quantity, or adds a condition in brackets. */
+  boolean standsAlone(String line) {
+    String text = line.trim();
+    return text.startsWith("(") || text.startsWith("\uFF08") || !terms.fitting(vocabulary.conceptsOf(text)).isEmpty();
   }
 
   /** How much of the label's words the vocabulary knows, 0 to 1. */

@@ -38,8 +38,9 @@ final class Passage {
           text.append(' ');
         }
         first = false;
-        placed.add(new Placed(text.length(), text.length() + word.text().length(), word));
-        text.append(marker(word));
+        String printed = marker(word);
+        placed.add(new Placed(text.length(), text.length() + printed.length(), word));
+        text.append(printed);
       }
     }
     return new Passage(page, text.toString(), List.copyOf(placed));
@@ -48,9 +49,16 @@ final class Passage {
   /** A raised figure beside a word is a footnote's marker; it must not pass for a number. */
   private static String marker(Word word) {
     if (word.raised() <= 0 || word.text().length() != 1 || !Character.isDigit(word.text().charAt(0))) {
-      return word.text();
+      return withoutLigatures(word.text());
     }
     return String.valueOf(SUPERSCRIPTS.charAt(word.text().charAt(0) - '0'));
+  }
+
+  private static String withoutLigatures(String text) {
+    if (text.chars().noneMatch(c -> c >= 0xFB00 && c <= 0xFB04)) {
+      return text;
+    }
+    return text.replace("\uFB00", "ff").replace("\uFB01", "fi").replace("\uFB02", "fl").replace("\uFB03", "ffi").replace("\uFB04", "ffl");
   }
 
   static Passage ofWords(int page, List<Word> words) {

@@ -60,7 +60,7 @@ final class PhraseTree {
       if (node == null) {
         break;
       }
-      if (node.means != null) {
+      if (node.means != null && !(i == first && insideIdeographs(tokens, i))) {
         best = node;
         bestLength = i - first + 1;
       }
@@ -69,6 +69,20 @@ final class PhraseTree {
       hits.add(new Hit(best.means, tokens.get(first).start(), tokens.get(first + bestLength - 1).end()));
     }
     return bestLength;
+  }
+
+  /** A single ideograph says a thing only where it stands alone: not as part of a name or another word. */
+  private static boolean insideIdeographs(List<Tokens.Token> tokens, int i) {
+    Tokens.Token token = tokens.get(i);
+    if (!Tokens.isIdeograph(token.form().charAt(0))) {
+      return false;
+    }
+    boolean before = i > 0 && tokens.get(i - 1).end() == token.start() && Tokens.isIdeograph(tokens.get(i - 1).form().charAt(0));
+    boolean after =
+        i + 1 < tokens.size()
+            && tokens.get(i + 1).start() == token.end()
+            && Tokens.isIdeograph(tokens.get(i + 1).form().charAt(0));
+    return before || after;
   }
 
   /** A word made of known words without a gap: "Shippingvoltage", "Entladeschlussspannung". */

@@ -58,8 +58,9 @@ final class Procedures {
     }
     if (procedure.current() != null && !currents.isEmpty()) {
       Candidate current = current(entry, value, procedure.current(), Fit.preferAmperes(currents).get(0), told);
-      // A fast procedure is a rating only where the sheet states none.
-      found.add(procedure.all().contains("fast") && !names(entry, "current") ? current.asMention() : current);
+      // A fast discharge is a rating only where the sheet states none; a fast charge always is (see the record model).
+      boolean fastDischarge = procedure.all().contains("fast") && !charging && !names(entry, "current");
+      found.add(fastDischarge ? current.asMention() : current);
     }
     return found;
   }
@@ -106,6 +107,16 @@ final class Procedures {
     one.forEach(c -> found.add(c.asMention()));
   }
 
+  /** "Discharge: CC 0.5C, 2.5 V": the label says which way the current goes. */
+  private Direction byLabel(Entry entry) {
+    boolean charge = names(entry, "charge");
+    boolean discharge = names(entry, "discharge");
+    if (charge == discharge || names(entry, "storage") || names(entry, "capacity")) {
+      return Direction.UNKNOWN;
+    }
+    return charge ? Direction.CHARGE : Direction.DISCHARGE;
+  }
+
   /** End voltages, end currents, and currents that a sentence calls standard or maximum. */
   List<Candidate> mentions(Entry entry) {
     List<Candidate> found = new ArrayList<>();
@@ -115,7 +126,7 @@ final class Procedures {
     texts.add(entry.conditions());
     texts.add(entry.context());
     for (Passage text : texts) {
-      List<Told> told = sentences.read(text.text(), Direction.UNKNOWN);
+      List<Told> told = sentences.read(text.text(), byLabel(entry));
       for (Told t : told) {
         switch (t.part()) {
           case CUTOFF_VOLTAGE -> addMention(found, entry, text, "dischargeCutoffVoltage", null, t, told);

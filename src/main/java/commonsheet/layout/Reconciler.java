@@ -10,12 +10,14 @@ import commonsheet.record.Statistic;
 import commonsheet.record.WordSource;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Decides what stands in the record. The only place that gives a value its standing: the same value from two places
@@ -44,9 +46,12 @@ final class Reconciler {
     Optional<Candidate> reference = reference(candidates);
     List<Candidate> resolved = new ArrayList<>();
     for (Candidate c : candidates) {
-      resolve(c, reference, candidates).map(this::plausible).ifPresent(resolved::add);
+      resolve(c, reference, candidates)
+          .map(this::plausible)
+          .filter(p -> p.doubts().size() == c.doubts().size() || !p.rule().startsWith("paragraph"))
+          .ifPresent(resolved::add);
     }
-    List<Candidate> said = merge(resolved.stream().filter(c -> !c.mentioned()).toList());
+    List<Candidate> said = merge(resolved.stream().filter(c -> !c.mentioned()).toList(), series(resolved));
     said.addAll(worthMentioning(resolved.stream().filter(Candidate::mentioned).toList(), said));
     said = contradictions(said);
     said.sort(Comparator.comparingInt(Candidate::page).thenComparingDouble(c -> c.box() == null ? 0 : c.box().y()));
@@ -80,7 +85,7 @@ final class Reconciler {
     if (!c.quantity().endsWith("Current") || c.value() == null) {
       return Optional.of(c);
     }
-    String name = c.quantity().toLowerCase(Locale.ROOT).contains("discharge") ? Conditions.DISCHARGE_RATE : Conditions.CHARGE_RATE;
+    String name = isDischarge(c) ? Conditions.DISCHARGE_RATE : Conditions.CHARGE_RATE;
     Double rate = c.conditions().get(name);
     if (rate == null || agreesWithAny(c.value(), rate, all)) {
       return Optional.of(c);
@@ -113,12 +118,33 @@ final class Reconciler {
 
   // ---- the same thing said twice ----
 
-  private static List<Candidate> merge(List<Candidate> candidates) {
+  /**
+   * Capacities by rate down a page, three and more: each stands by itself, also the one that repeats the rated capacity.
+   */
+  private static Set<Candidate> series(List<Candidate> candidates) {
+    Map<String, List<Candidate>> groups = new LinkedHashMap<>();
+    for (Candidate c : candidates) {
+      if (c.quantity().equals("capacity") && c.conditions().get(Conditions.CUTOFF_VOLTAGE) != null) {
+        groups.computeIfAbsent(c.page() + " " + c.statistic(), k -> new ArrayList<>()).add(c);
+      }
+    }
+    Set<Candidate> members = new HashSet<>();
+    for (List<Candidate> group : groups.values()) {
+      long rates = group.stream().map(c -> c.conditions().get(Conditions.DISCHARGE_RATE)).filter(Objects::nonNull).distinct().count();
+      if (rates >= 3) {
+        members.addAll(group);
+      }
+    }
+    return members;
+  }
+
+  private static List<Candidate> merge(List<Candidate> candidates, Set<Candidate> series) {
     List<Candidate> kept = new ArrayList<>();
     for (Candidate c : candidates) {
       int same = -1;
       for (int i = 0; i < kept.size() && same < 0; i++) {
-        if (sameStatement(kept.get(i), c)) {
+        boolean apart = series.contains(c) != series.contains(kept.get(i));
+        if (!apart && sameStatement(kept.get(i), c)) {
           same = i;
         }
       }
@@ -136,7 +162,14 @@ final class Reconciler {
         && sameNumbers(a, b)
         && sameStatistic(a, b)
         && a.conditions().agreeWith(b.conditions())
-        && !testedApart(a, b);
+        && !testedApart(a, b)
+        && !sharesApart(a, b);
+  }
+
+  /** Shares of the capacity are told apart by their conditions alone: a missing one makes another statement. */
+  private static boolean sharesApart(Candidate a, Candidate b) {
+    return a.quantity().startsWith("capacityRe")
+        && (a.statistic() != b.statistic() || !a.conditions().values().keySet().equals(b.conditions().values().keySet()));
   }
 
   /** A bare cycle life on one page and one with its whole test on another are two statements. */
@@ -160,7 +193,22 @@ final class Reconciler {
   }
 
   private static boolean sameNumbers(Candidate a, Candidate b) {
-    return same(a.value(), b.value()) && compatible(a.low(), b.low()) && compatible(a.high(), b.high());
+    return (same(a.value(), b.value()) || sameRate(a, b)) && compatible(a.low(), b.low()) && compatible(a.high(), b.high());
+  }
+
+  /** 0.2 C here and "280 mA (0.2 C)" there are one current, whatever capacity the multiple was worked out with. */
+  private static boolean sameRate(Candidate a, Candidate b) {
+    if (a.rate() == null && b.rate() == null) {
+      return false;
+    }
+    String name = isDischarge(a) ? Conditions.DISCHARGE_RATE : Conditions.CHARGE_RATE;
+    Double one = a.conditions().get(name);
+    Double other = b.conditions().get(name);
+    return one != null && other != null && same(one, other);
+  }
+
+  private static boolean isDischarge(Candidate c) {
+    return c.quantity().toLowerCase(Locale.ROOT).contains("discharge");
   }
 
   private static boolean same(Double a, Double b) {
@@ -193,6 +241,7 @@ final class Reconciler {
 
   private static int weight(Candidate c) {
     int weight = c.doubts().isEmpty() ? 4 : 0;
+    weight += c.rate() == null ? 1 : 0;
     weight += c.low() != null ? 2 : 0;
     weight += c.rule().startsWith("table") || c.rule().startsWith("columns") ? 1 : 0;
     return weight;
@@ -209,15 +258,58 @@ final class Reconciler {
     List<Candidate> taken = new ArrayList<>();
     byQuantity.forEach(
         (quantity, list) -> {
-          List<Candidate> distinct = merge(list);
-          boolean direct = said.stream().anyMatch(s -> s.quantity().equals(quantity));
+          List<Candidate> distinct = byValue(list);
+          boolean direct = said.stream().anyMatch(s -> isDirect(s, quantity));
+          distinct.stream().filter(c -> contradictsDrawing(c, said)).forEach(taken::add);
+          distinct.removeIf(c -> said.stream().anyMatch(s -> s.quantity().equals(quantity) && sameNumbers(s, c) && !c.rule().startsWith("procedure")));
           if (!direct && distinct.size() == 1) {
             taken.add(distinct.get(0));
-          } else if (!direct) {
+          } else if (!direct && !quantity.endsWith("Current")) {
             distinct.forEach(c -> taken.add(c.doubted("the sheet mentions several values and names none as its own")));
           }
         });
     return taken;
+  }
+
+  /** Whether a statement says a quantity plainly: not after cycles; for a charge voltage, not only its maximum. */
+  private static boolean isDirect(Candidate said, String quantity) {
+    return said.quantity().equals(quantity)
+        && said.conditions().get(Conditions.CYCLES) == null
+        && !(quantity.equals("chargeVoltage") && said.statistic() != null);
+  }
+
+  /** A diameter lettered on the drawing that no table agrees with stands beside the table's. */
+  private static boolean contradictsDrawing(Candidate c, List<Candidate> said) {
+    List<Candidate> direct = said.stream().filter(s -> s.quantity().equals(c.quantity())).toList();
+    return c.rule().equals("drawing/diameter")
+        && c.low() != null
+        && !direct.isEmpty()
+        && direct.stream().noneMatch(s -> overlap(s, c));
+  }
+
+  private static boolean overlap(Candidate a, Candidate b) {
+    double aLow = a.low() != null ? a.low() : a.value();
+    double aHigh = a.high() != null ? a.high() : a.value();
+    return a.statistic() == Statistic.MAXIMUM
+        ? b.low() <= aHigh
+        : aLow <= b.high() && b.low() <= aHigh;
+  }
+
+  /** Mentions of one value are one, whatever else their sentences say; those that share a condition keep it. */
+  private static List<Candidate> byValue(List<Candidate> mentions) {
+    List<Candidate> kept = new ArrayList<>();
+    for (Candidate c : mentions) {
+      int same = -1;
+      for (int i = 0; i < kept.size() && same < 0; i++) {
+        same = sameNumbers(kept.get(i), c) ? i : -1;
+      }
+      if (same < 0) {
+        kept.add(c);
+      } else if (!kept.get(same).conditions().agreeWith(c.conditions())) {
+        kept.set(same, kept.get(same).with(Conditions.NONE));
+      }
+    }
+    return kept;
   }
 
   // ---- contradictions ----

@@ -43,15 +43,17 @@ public final class RecordReader {
     Vocabulary vocabulary = vocabulary(choice.rule(), languages);
     FigureParser parser = new FigureParser(numberStyle(choice.rule(), text));
     List<Outcome> outcomes = new ArrayList<>();
-    List<Candidate> candidates = candidates(sheet, vocabulary, parser, outcomes);
+    Identity identity = new Identity(vocabulary, identityWords);
+    Cell cell = withDefaults(identity.cell(sheet), choice.rule().defaults());
+    List<Candidate> candidates = candidates(sheet, choice.rule(), vocabulary, parser, outcomes);
+    candidates.addAll(new Drawings(parser).read(sheet, cell.model(), cell.sizeCode()));
     Explanation explanation =
         new Explanation(choice.rule().name() + " " + choice.rule().version(), choice.why(), languages, outcomes);
-    Identity identity = new Identity(vocabulary, identityWords);
     Optional<String> other = identity.otherChemistry(sheet);
     if (other.isPresent()) {
       return new Reading(List.of(), explanation, "describes a " + other.get() + " cell, not a lithium-ion one; leave it out");
     }
-    List<CellRecord> records = records(sheet, choice.rule(), languages, identity, candidates);
+    List<CellRecord> records = records(sheet, choice.rule(), languages, identity, cell, candidates);
     if (records.isEmpty()) {
       return new Reading(List.of(), explanation, nothingRead(sheet));
     }
@@ -76,9 +78,10 @@ public final class RecordReader {
 
   private static Vocabulary vocabulary(LayoutRule rule, List<String> languages) {
     Vocabulary vocabulary = new Vocabulary();
-    vocabulary.addPhrases(rule.vocabulary().phrases());
-    vocabulary.addHeadings(rule.vocabulary().columns());
-    vocabulary.addIdentity(rule.vocabulary().identity());
+    vocabulary.addLabels(rule.labels().stream().map(LabelRule::asPhrases).toList());
+    vocabulary.addPhrases(rule.phrases());
+    vocabulary.addHeadings(rule.headings());
+    vocabulary.addIdentity(rule.identity());
     if (!rule.ignore().isEmpty()) {
       vocabulary.addPhrases(List.of(new Vocabulary.Phrases("appearance", rule.ignore())));
     }
@@ -91,17 +94,26 @@ public final class RecordReader {
     return vocabulary;
   }
 
-  private List<Candidate> candidates(Sheet sheet, Vocabulary vocabulary, FigureParser parser, List<Outcome> outcomes) {
+  private List<Candidate> candidates(
+      Sheet sheet, LayoutRule rule, Vocabulary vocabulary, FigureParser parser, List<Outcome> outcomes) {
+    Refinement refinement = new Refinement(rule);
     Footnotes footnotes = Footnotes.of(sheet);
+    StandardDischarge standardDischarge = new StandardDischarge(vocabulary);
     EntryReader reader = new EntryReader(vocabulary, terms, quantities, parser);
     List<Candidate> candidates = new ArrayList<>();
     Naming naming = new Naming(vocabulary, terms, quantities);
     for (Entry entry : entries(sheet, vocabulary, parser, naming, footnotes)) {
-      Entry noted = withFootnotes(entry, footnotes);
-      candidates.addAll(reader.read(noted, outcomes));
+      if (refinement.ignores(entry)) {
+        outcomes.add(refinement.ignored(entry));
+        continue;
+      }
+      Entry noted = refinement.prepared(withFootnotes(entry, footnotes));
+      if (!noted.layoutRule().equals("footnote")) {
+        candidates.addAll(standardDischarge.awaiting(noted, refinement.completed(noted, reader.read(noted, outcomes))));
+      }
       candidates.addAll(reader.mentions(noted));
     }
-    return AfterAbove.inherit(candidates);
+    return standardDischarge.resolve(AfterAbove.inherit(candidates));
   }
 
   private static Entry withFootnotes(Entry entry, Footnotes footnotes) {
@@ -125,7 +137,8 @@ public final class RecordReader {
       Sheet sheet, Vocabulary vocabulary, FigureParser parser, Naming naming, Footnotes footnotes) {
     Clauses clauses = new Clauses(vocabulary, parser);
     Tables tables = new Tables(vocabulary, parser, naming);
-    List<Entry> entries = new ArrayList<>();
+    SharedRows sharedRows = new SharedRows(naming::standsAlone);
+    List<Entry> entries = new ArrayList<>(footnotes.entries());
     String section = "";
     Tables.Carry carry = null;
     for (Page page : sheet.pages()) {
@@ -135,15 +148,15 @@ public final class RecordReader {
       for (Table table : page.tables()) {
         Optional<Clauses.Heading> above = headingAbove(table, found.headings());
         String heading = above.map(Clauses.Heading::text).orElse(section);
-        Passage context = above.map(Clauses.Heading::paragraph).orElse(Passage.EMPTY);
-        Tables.Result result = tables.entries(page.number(), table, heading, context, first ? carry : null);
+        Passage context = above.map(h -> paragraphs(h, found.headings())).orElse(Passage.EMPTY);
+        Table parted = sharedRows.parted(table);
+        Tables.Result result = tables.entries(page.number(), parted, heading, context, first ? carry : null);
         first = false;
         entries.addAll(result.entries());
         carry = result.carry();
       }
       section = found.lastSection();
     }
-    entries.addAll(footnotes.entries());
     return entries;
   }
 
@@ -153,9 +166,24 @@ public final class RecordReader {
         .max(Comparator.comparingDouble(Clauses.Heading::y));
   }
 
+  /** All that stands under a heading since its last numbered clause, down to the place of the last paragraph above the table. */
+  private static Passage paragraphs(Clauses.Heading last, List<Clauses.Heading> headings) {
+    Passage all = Passage.EMPTY;
+    for (Clauses.Heading heading : headings) {
+      if (heading.y() <= last.y() && heading.text().equals(last.text())) {
+        all = heading.numbered() ? heading.paragraph() : all.then(heading.paragraph());
+      }
+    }
+    return all;
+  }
+
   private List<CellRecord> records(
-      Sheet sheet, LayoutRule rule, List<String> languages, Identity identity, List<Candidate> candidates) {
-    Cell cell = withDefaults(identity.cell(sheet), rule.defaults());
+      Sheet sheet,
+      LayoutRule rule,
+      List<String> languages,
+      Identity identity,
+      Cell cell,
+      List<Candidate> candidates) {
     Source source = source(sheet, rule, languages, identity);
     List<String> models = candidates.stream().map(Candidate::model).filter(Objects::nonNull).distinct().toList();
     List<CellRecord> records = new ArrayList<>();

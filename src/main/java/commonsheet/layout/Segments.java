@@ -29,7 +29,7 @@ final class Segments {
     List<Passage> segments = new ArrayList<>();
     Passage waiting = Passage.EMPTY; // lines without a figure, not yet known whose they are
     for (Passage line : lines) {
-      Kind kind = kind(line, lines);
+      Kind kind = waiting.isBlank() && !segments.isEmpty() && unclosed(last(segments)) ? Kind.CONTINUES : kind(line, lines);
       if (kind == Kind.NO_FIGURE) {
         waiting = waiting.then(line);
       } else if (kind == Kind.STARTS_WITH_FIGURE || segments.isEmpty()) {
@@ -73,11 +73,11 @@ final class Segments {
     if (text.trim().startsWith("(") || text.trim().startsWith("\uFF08") && before.length() < 2) {
       return Kind.CONTINUES;
     }
-    if (before.isEmpty() || before.matches("[\\p{Punct}\\u2022\\u25CF\\u25C6\\u25A0\\s]+")) {
-      return Kind.STARTS_WITH_FIGURE;
-    }
     if (isSentence(lines) && !before.endsWith(":") && !before.endsWith("\uFF1A")) {
       return Kind.CONTINUES;
+    }
+    if (before.isEmpty() || before.matches("[\\p{Punct}\\u2022\\u25CF\\u25C6\\u25A0\\s]+")) {
+      return Kind.STARTS_WITH_FIGURE;
     }
     return vocabulary.hits(before).isEmpty() && !before.endsWith(":") && Tokens.of(before).size() > 1
         ? Kind.CONTINUES
@@ -93,6 +93,13 @@ final class Segments {
   private static boolean endsOpen(Passage passage) {
     String text = passage.text().trim();
     return !text.isEmpty() && "\u2264\u2265<>\u00B1(~-+/,\u2266\u2267".indexOf(text.charAt(text.length() - 1)) >= 0;
+  }
+
+  private static boolean unclosed(Passage passage) {
+    String text = passage.text();
+    long opened = text.chars().filter(c -> c == '(' || c == '\uFF08').count();
+    long closed = text.chars().filter(c -> c == ')' || c == '\uFF09').count();
+    return opened > closed;
   }
 
   private static Passage last(List<Passage> segments) {

@@ -70,7 +70,7 @@ final class Sentences {
   boolean introducedBy(String text, Figure figure, String concept) {
     List<Figure> figures = parser.find(text);
     int index = figures.indexOf(figure);
-    return index >= 0 && new View(text, vocabulary.hits(text), figures, index).sinceLastFigure(concept);
+    return index >= 0 && new View(text, vocabulary.hits(text), figures, index).joinedTo(concept);
   }
 
   private Told.Part part(String text, List<Hit> hits, List<Figure> figures, int index, Direction byDefault) {
@@ -226,6 +226,23 @@ final class Sentences {
       return hits.stream().anyMatch(h -> h.start() >= start && h.end() <= figure().start() && h.means(concept));
     }
 
+    /** Whether a concept stands before this figure with nothing but words of the current between them. */
+    boolean joinedTo(String concept) {
+      int from = Math.max(index == 0 ? 0 : figures.get(index - 1).end(), sentenceStart());
+      for (int i = hits.size() - 1; i >= 0; i--) {
+        Hit hit = hits.get(i);
+        if (hit.end() <= figure().start() && hit.start() >= from) {
+          if (hit.means(concept)) {
+            return true;
+          }
+          if (LINKS.stream().noneMatch(hit::means) && !hit.means("discharge")) {
+            return false;
+          }
+        }
+      }
+      return false;
+    }
+
     boolean inSentence(String concept) {
       int start = sentenceStart();
       int end = sentenceEnd();
@@ -243,6 +260,11 @@ final class Sentences {
     boolean justAfterText(String word) {
       int limit = Math.min(text.length(), figure().end() + NEAR);
       return text.substring(figure().end(), limit).toLowerCase(java.util.Locale.ROOT).contains(word);
+    }
+
+    /** "100mA cut-off and the discharge": what follows "and" is another matter. */
+    private boolean parted(int start) {
+      return text.substring(figure().end(), start).contains(" and ");
     }
 
     private boolean joined(int start) {
@@ -270,7 +292,7 @@ final class Sentences {
         if (hit.start() < figure().end()) {
           continue;
         }
-        if (hit.start() > limit || !joined(hit.start())) {
+        if (hit.start() > limit || !joined(hit.start()) || hit.means("after") || found == Direction.UNKNOWN && parted(hit.start())) {
           break;
         }
         Direction here = directionOf(hit);

@@ -31,7 +31,7 @@ final class Statistics {
       return own;
     }
     Statistic byColumn = column(column);
-    if (byColumn != null && rule.allowed().contains(byColumn.label())) {
+    if (byColumn != null && rule.fromColumn().contains(byColumn.label())) {
       return byColumn;
     }
     for (Set<String> concepts : fromInside) {

@@ -28,9 +28,10 @@ final class StorageShare {
   List<Candidate> read(Entry entry, Entry.Value own, List<Candidate> temperatures) {
     List<Candidate> found = new ArrayList<>();
     for (Candidate temperature : temperatures) {
-      if (temperature.low() != null && temperature.high() != null) {
+      if (temperature.quantity().equals("storageTemperature") && temperature.low() != null && temperature.high() != null) {
         found.addAll(read(entry, own.text(), temperature));
         found.addAll(read(entry, own.conditions(), temperature));
+        entry.labels().forEach(label -> found.addAll(read(entry, label, temperature)));
       }
     }
     return found;
@@ -41,7 +42,11 @@ final class StorageShare {
     boolean recovery = vocabulary.conceptsOf(text.text()).contains("recovery");
     boolean retention = vocabulary.conceptsOf(text.text()).contains("retention");
     for (Figure figure : parser.find(text.text())) {
-      if (figure.unit() == null || figure.unit().dimension() != Dimension.RATIO || figure.bound() != Bound.AT_LEAST) {
+      boolean bare = figure.bound() != Bound.AT_LEAST;
+      if (bare && !recovery && !retention) {
+        continue;
+      }
+      if (figure.unit() == null || figure.unit().dimension() != Dimension.RATIO || figure.bound() == Bound.AT_MOST || figure.value() == null) {
         continue;
       }
       String quantity = recovery ? "capacityRecovery" : "capacityRetention";
@@ -53,6 +58,9 @@ final class StorageShare {
               .with(Conditions.TEMPERATURE_LOW, temperature.low())
               .with(Conditions.TEMPERATURE_HIGH, temperature.high());
       share = share.with(conditions);
+      if (bare) {
+        share = share.doubted("the sheet does not say that this share is the least");
+      }
       found.add(recovery || retention ? share : share.doubted("the sheet does not say what this share is of"));
     }
     return found;

@@ -8,6 +8,7 @@ import commonsheet.sheet.Cell;
 import commonsheet.sheet.Table;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -70,8 +71,10 @@ final class Tables {
     private String section;
     private Passage rowContext = Passage.EMPTY;
     private List<Passage> lastLabels = List.of();
+    private List<Passage> lastNamed = List.of();
     private boolean headed;
     private Role[] rolesBefore;
+    private final List<Passage>[] lists;
 
     Reading(int page, Table table, String section, Passage context) {
       this.page = page;
@@ -80,8 +83,14 @@ final class Tables {
       this.context = context;
       this.roles = new Role[table.columns()];
       this.headings = new Passage[table.columns()];
+      this.lists = newLists(table.columns());
       Arrays.fill(roles, Role.UNKNOWN);
       Arrays.fill(headings, Passage.EMPTY);
+    }
+
+    @SuppressWarnings("unchecked")
+    private static List<Passage>[] newLists(int size) {
+      return new List[size];
     }
 
     /** A table that has no heading of its own goes on with the columns of the one before. */
@@ -109,6 +118,9 @@ final class Tables {
         if (cells.isEmpty() || cells.stream().anyMatch(c -> Clauses.CONTENTS.matcher(c.text()).find())) {
           continue;
         }
+        if (isHistory(cells)) {
+          return entries;
+        }
         if (isHeader(cells, row)) {
           takeHeader(cells);
         } else if (isSection(cells)) {
@@ -118,6 +130,9 @@ final class Tables {
             guessRoles();
           }
           endStated(cells);
+          if (takeStatedList(cells, row)) {
+            continue;
+          }
           if (isStated(cells, row)) {
             takeStated(cells);
           } else {
@@ -158,16 +173,22 @@ final class Tables {
       return row == 0 && (models || labels && filled.stream().noneMatch(this::hasFigure));
     }
 
+    /** "Version | Date | Remarks": a table of the document's own revisions. */
+    private boolean isHistory(List<Cell> cells) {
+      return cells.stream().map(c -> vocabulary.identityHits(c.text())).filter(h -> h.stream().anyMatch(x -> x.means("revision") || x.means("date"))).count() >= 2
+          && cells.stream().noneMatch(this::hasUnitFigure);
+    }
+
     private void takeHeader(List<Cell> cells) {
       headed = true;
       Arrays.fill(roles, Role.UNKNOWN);
       Arrays.fill(headings, Passage.EMPTY);
       for (Cell cell : cells) {
-        Optional<Role> role = vocabulary.role(cell.text());
+        Optional<Role> role = role(cell);
         boolean model = role.isEmpty() && looksLikeModel(cell.text());
         for (int c = cell.column(); c < cell.column() + cell.columns() && c < roles.length; c++) {
           roles[c] = model ? Role.MODEL : role.orElse(Role.UNKNOWN);
-          if (model) {
+          if (model || roles[c].holdsValues()) {
             headings[c] = passage(cell);
           }
         }
@@ -178,6 +199,24 @@ final class Tables {
       if (Arrays.stream(roles).noneMatch(Role::holdsValues)) {
         nameValueColumn(cells);
       }
+    }
+
+    /** Two headings in one cell ("Typ Max" over an empty column): the one that stands over the figures counts. */
+    private Optional<Role> role(Cell heading) {
+      List<Hit> hits = vocabulary.roleHits(heading.text());
+      if (hits.stream().map(Hit::means).distinct().count() < 2 || heading.lines().size() > 1) {
+        return vocabulary.role(heading.text());
+      }
+      Passage passage = passage(heading);
+      double centre =
+          table.cells().stream()
+              .filter(c -> c.column() == heading.column() && c.row() > heading.row() && !c.isEmpty())
+              .mapToDouble(c -> Passage.of(page, c.lines()).box().centreX())
+              .average()
+              .orElse(heading.box().centreX());
+      return hits.stream()
+          .min(Comparator.comparingDouble(h -> Math.abs(passage.box(h.start(), h.end()).centreX() - centre)))
+          .map(h -> Role.named(h.means().get(0)));
     }
 
     /** "Item | Characteristics | Remark": of two headings that could head the labels, the later heads the values. */
@@ -297,6 +336,28 @@ final class Tables {
       };
     }
 
+    /** A cell that holds several stated figures side by side, with as many figures of another kind in the cell below. */
+    private boolean takeStatedList(List<Cell> cells, int row) {
+      if (row + 1 >= table.rows()) {
+        return false;
+      }
+      for (Cell cell : cells) {
+        List<Figure> figures = parser.find(cell.text()).stream().filter(f -> f.unit() != null).toList();
+        Set<Dimension> kinds = new HashSet<>(figures.stream().map(f -> f.unit().dimension()).toList());
+        Optional<Cell> below = table.at(row + 1, cell.column());
+        if (figures.size() < 2 || cell.lines().size() > 1 || kinds.size() != 1 || below.isEmpty() || Tokens.of(cell.text()).size() > 3 * figures.size()) {
+          continue;
+        }
+        List<Figure> under = parser.find(below.get().text()).stream().filter(f -> f.unit() != null).toList();
+        if (under.size() == figures.size() && under.stream().noneMatch(f -> kinds.contains(f.unit().dimension()))) {
+          Passage text = passage(cell);
+          lists[cell.column()] = figures.stream().map(f -> text.part(f.start(), f.end())).toList();
+          return true;
+        }
+      }
+      return false;
+    }
+
     private void takeStated(List<Cell> cells) {
       if (rolesBefore == null) {
         rolesBefore = roles.clone();
@@ -346,7 +407,7 @@ final class Tables {
         if (cell.isEmpty()) {
           continue;
         }
-        Role role = roles[cell.column()];
+        Role role = fitsList(cell) ? Role.VALUE : roles[cell.column()];
         switch (role) {
           case NUMBER -> {}
           case LABEL, SYMBOL -> {
@@ -385,7 +446,20 @@ final class Tables {
         }
         return;
       }
-      add(labels, valueCells, conditions, unit);
+      add(grouped(labels, valueCells), valueCells, conditions, unit);
+    }
+
+    /** "Minimum" below "Capacity, typical": a label that says nothing by itself goes on with the group above. */
+    private List<Passage> grouped(List<Passage> labels, List<Cell> valueCells) {
+      Passage value = passage(valueCells.get(0));
+      List<Figure> figures = parser.find(value.text());
+      if (naming.namesWith(labels, value, figures, section)) {
+        lastNamed = labels;
+        return labels;
+      }
+      List<Passage> both = new ArrayList<>(lastNamed);
+      both.addAll(labels);
+      return !table.ruled() && naming.namesWith(both, value, figures, "") ? both : labels;
     }
 
     private boolean namesItself(Cell cell) {
@@ -444,8 +518,7 @@ final class Tables {
 
     /** A row without a label, or with one that only adds a condition, goes on with the label above. */
     private List<Passage> continued(List<Passage> labels) {
-      boolean onlyCondition =
-          !labels.isEmpty() && labels.stream().allMatch(l -> l.text().trim().startsWith("(") || l.text().trim().startsWith("\uFF08"));
+      boolean onlyCondition = !labels.isEmpty() && labels.stream().allMatch(Reading::isBracketed);
       if (labels.isEmpty()) {
         return lastLabels;
       }
@@ -459,16 +532,53 @@ final class Tables {
       return labels;
     }
 
+    private static boolean isBracketed(Passage label) {
+      String text = label.text().trim();
+      return (text.startsWith("(") || text.startsWith("\uFF08")) && Naming.withoutBrackets(text).equals(text);
+    }
+
     private Passage withoutBrackets(Passage label) {
       int bracket = label.text().indexOf('(');
       return bracket > 0 ? label.part(0, bracket) : label;
+    }
+
+    /** Where only one of the models' cells is filled, set over the middle, it holds for all of them. */
+    private boolean isForAllModels(Cell cell, List<Cell> valueCells) {
+      long models = Arrays.stream(roles).filter(r -> r == Role.MODEL).count();
+      long filled = valueCells.stream().filter(c -> !c.isEmpty()).count();
+      return models > 1 && filled == 1 && (cell.columns() > 1 || !table.ruled());
+    }
+
+    private boolean fitsList(Cell cell) {
+      List<Passage> stated = lists[cell.column()];
+      return stated != null
+          && parser.find(cell.text()).stream().filter(f -> f.unit() != null).count() == stated.size();
+    }
+
+    /** "90 % 85 % 80 %" in one cell below "1 month 3 months 6 months" in one cell: a value under each heading. */
+    private boolean addList(List<Entry.Value> values, Cell cell, String unit) {
+      List<Passage> stated = lists[cell.column()];
+      List<Figure> figures = parser.find(cell.text()).stream().filter(f -> f.unit() != null).toList();
+      if (stated == null || stated.size() != figures.size()) {
+        lists[cell.column()] = null;
+        return false;
+      }
+      Passage text = passage(cell);
+      for (int i = 0; i < figures.size(); i++) {
+        Passage figure = text.part(figures.get(i).start(), figures.get(i).end());
+        values.add(new Entry.Value(Role.STATED, stated.get(i), figure, unit, Passage.EMPTY));
+      }
+      return true;
     }
 
     private void add(List<Passage> labels, List<Cell> valueCells, Passage conditions, String unit) {
       List<Entry.Value> values = new ArrayList<>();
       for (Cell cell : valueCells) {
         Role column = roles[cell.column()];
-        Role role = column == Role.UNKNOWN || column.holdsConditions() ? Role.VALUE : column;
+        Role role = column == Role.UNKNOWN || column.holdsConditions() || isForAllModels(cell, valueCells) ? Role.VALUE : column;
+        if (addList(values, cell, unit)) {
+          continue;
+        }
         Passage beside = valueCells.size() > 1 ? Passage.EMPTY : conditions;
         values.add(new Entry.Value(role, headings[cell.column()], passage(cell), unit, beside));
       }

@@ -17,16 +17,18 @@ record Terms(
     Map<String, List<String>> conditions) {
 
   /**
-   * The statistic a quantity always has ({@code fixed}), or those that figure and column may give it ({@code allowed});
-   * of these, the ones that the label's words may give, all unless said otherwise.
+   * The statistic a quantity always has ({@code fixed}), or those that the figure's own bound or word may give it ({@code
+   * allowed}), the label's words, and the column; the latter two are the same unless said otherwise.
    */
   record StatisticRule(
       @JsonProperty("fixed") String fixed,
       @JsonProperty("allowed") List<String> allowed,
-      @JsonProperty("fromLabel") List<String> fromLabel) {
+      @JsonProperty("fromLabel") List<String> fromLabel,
+      @JsonProperty("fromColumn") List<String> fromColumn) {
     StatisticRule {
       allowed = allowed == null ? List.of() : List.copyOf(allowed);
       fromLabel = fromLabel == null ? allowed : List.copyOf(fromLabel);
+      fromColumn = fromColumn == null ? allowed : List.copyOf(fromColumn);
     }
   }
 
@@ -37,6 +39,10 @@ record Terms(
 
   /** The terms that fit, the one that asks for most first. */
   List<Term> fitting(Set<String> concepts) {
+    List<Term> named = LabelRule.named(concepts);
+    if (!named.isEmpty()) {
+      return named;
+    }
     List<Term> fitting = new ArrayList<>(terms.stream().filter(t -> t.fits(concepts)).toList());
     fitting.sort(Comparator.comparingInt(Term::weight).reversed());
     return fitting;

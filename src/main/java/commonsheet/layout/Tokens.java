@@ -2,6 +2,7 @@ package commonsheet.layout;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /**
  * A text cut into the units that phrases are matched by: words of letters, runs of digits, and single ideographs or
@@ -41,6 +42,11 @@ final class Tokens {
       }
     }
     return tokens;
+  }
+
+  /** The forms of a text's tokens with a space between: equal for texts that differ in print only. */
+  static String key(String text) {
+    return of(text).stream().map(Token::form).collect(Collectors.joining(" "));
   }
 
   private static int word(String text, int start, List<Token> tokens) {

@@ -1,9 +1,11 @@
 package commonsheet.layout;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -19,9 +21,15 @@ final class Vocabulary {
   /** Column headings of one role. */
   record Heading(String role, List<String> say) {}
 
+  private final Map<String, List<String>> labels = new HashMap<>();
   private final PhraseTree phrases = new PhraseTree();
   private final PhraseTree headings = new PhraseTree();
   private final PhraseTree identity = new PhraseTree();
+
+  /** A label that means this as a whole and nothing where it is part of another. */
+  void addLabels(List<Phrases> list) {
+    list.forEach(p -> p.say().forEach(label -> labels.putIfAbsent(Tokens.key(label), concepts(p.means()))));
+  }
 
   void addPhrases(List<Phrases> list) {
     list.forEach(p -> p.say().forEach(phrase -> phrases.add(phrase, concepts(p.means()))));
@@ -40,6 +48,10 @@ final class Vocabulary {
   }
 
   List<Hit> hits(String text) {
+    List<String> whole = labels.isEmpty() ? null : labels.get(Tokens.key(text));
+    if (whole != null) {
+      return List.of(new Hit(whole, 0, text.length()));
+    }
     return phrases.find(text);
   }
 
@@ -71,6 +83,10 @@ final class Vocabulary {
       }
     }
     return all == 0 ? 0 : known / (double) all;
+  }
+
+  List<Hit> roleHits(String heading) {
+    return headings.find(heading);
   }
 
   /** The role of a column whose heading reads so; empty where the heading is something else. */

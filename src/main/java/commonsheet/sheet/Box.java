@@ -2,7 +2,9 @@ package commonsheet.sheet;
 
 import java.util.List;
 
-/** A rectangle on a page: points (1/72 in) from the top left of the page as displayed, y downwards. */
+/**
+ * A rectangle on a page: points (1/72 in) from the top left of the page as displayed, y downwards.
+ */
 public record Box(double x, double y, double width, double height) {
   public double right() {
     return x + width;
@@ -24,7 +26,11 @@ public record Box(double x, double y, double width, double height) {
   public Box union(Box other) {
     double left = Math.min(x, other.x);
     double top = Math.min(y, other.y);
-    return new Box(left, top, Math.max(right(), other.right()) - left, Math.max(bottom(), other.bottom()) - top);
+    return new Box(
+        left,
+        top,
+        Math.max(right(), other.right()) - left,
+        Math.max(bottom(), other.bottom()) - top);
   }
 
   /** The smallest box around all of them; they must not be none. */

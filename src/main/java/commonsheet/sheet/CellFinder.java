@@ -12,15 +12,14 @@ final class CellFinder {
   private CellFinder() {}
 
   /**
-   * The cells of connected rulings: those Tabula finds, where four drawn borders meet, and those of which a border is
-   * open at the side of the table or a corner falls short.
+   * The cells of connected rulings: those Tabula finds, where four drawn borders meet, and those of
+   * which a border is open at the side of the table or a corner falls short.
    */
   static List<Box> cells(Rulings rulings) {
     Rulings closed = closeSides(rulings);
     List<Box> cells = new ArrayList<>();
     SpreadsheetExtractionAlgorithm.findCells(tabula(closed.level()), tabula(closed.upright()))
-        .forEach(
-            c -> cells.add(new Box(c.getMinX(), c.getMinY(), c.getWidth(), c.getHeight())));
+        .forEach(c -> cells.add(new Box(c.getMinX(), c.getMinY(), c.getWidth(), c.getHeight())));
     if (cells.isEmpty()) {
       return cells;
     }
@@ -73,7 +72,9 @@ final class CellFinder {
     return all;
   }
 
-  /** Places of the grid no cell covers, joined where no line divides them, unless they lie outside. */
+  /**
+   * Places of the grid no cell covers, joined where no line divides them, unless they lie outside.
+   */
   private static List<Box> missing(List<Box> cells, Rulings rulings) {
     CellGrid grid = new CellGrid(cells);
     boolean[][] taken = new boolean[grid.rows()][grid.columns()];
@@ -162,8 +163,9 @@ final class CellFinder {
     }
 
     /**
-     * One cell if the region is a rectangle, otherwise one for each of its places; none if it lies outside the table.
-     * A cell that goes on at the next page is open at its lower or upper end only.
+     * One cell if the region is a rectangle, otherwise one for each of its places; none if it lies
+     * outside the table. A cell that goes on at the next page is open at its lower or upper end
+     * only.
      */
     List<Box> cells() {
       boolean outside = openSideways || (openAbove && openBelow);

@@ -6,8 +6,9 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * Rectangles on a common grid: the lines of the grid are all their edges, and each rectangle covers one or more of
- * its places. A cell that is taller than its neighbours, because no border divides it, thereby spans rows.
+ * Rectangles on a common grid: the lines of the grid are all their edges, and each rectangle covers
+ * one or more of its places. A cell that is taller than its neighbours, because no border divides
+ * it, thereby spans rows.
  */
 final class CellGrid {
   /** Points within which edges are the same line of the grid. */

@@ -5,7 +5,9 @@ import java.util.Arrays;
 import org.apache.pdfbox.pdmodel.font.encoding.GlyphList;
 import org.apache.pdfbox.pdmodel.font.encoding.SymbolEncoding;
 
-/** Brings the many code points one printed character can have in a PDF to the one a reader expects. */
+/**
+ * Brings the many code points one printed character can have in a PDF to the one a reader expects.
+ */
 final class Characters {
   private static final String BULLET = "\u2022";
 
@@ -31,7 +33,8 @@ final class Characters {
    * <ul>
    *   <li>private-use codes of the Symbol font (U+F020 to U+F0FE) become what that font prints;
    *   <li>ohm and micro signs become the Greek letters Ω and μ;
-   *   <li>radicals and compatibility ideographs, which browsers put for plain ideographs, become those;
+   *   <li>radicals and compatibility ideographs, which browsers put for plain ideographs, become
+   *       those;
    *   <li>every kind of space becomes a space; soft hyphens, zero-width and control characters go.
    * </ul>
    *
@@ -68,7 +71,10 @@ final class Characters {
     }
   }
 
-  /** What the Symbol font prints for a code; letters and digits of a text font behind the same codes stay. */
+  /**
+   * What the Symbol font prints for a code; letters and digits of a text font behind the same codes
+   * stay.
+   */
   private static String symbol(int code) {
     if (code == 0x7E) {
       return "~";
@@ -82,7 +88,9 @@ final class Characters {
     return c <= ' ' && c > 0 && Character.isWhitespace(c) || Character.isSpaceChar(c);
   }
 
-  /** Kangxi Radicals, CJK Compatibility Ideographs and their supplement: NFKC knows their equals. */
+  /**
+   * Kangxi Radicals, CJK Compatibility Ideographs and their supplement: NFKC knows their equals.
+   */
   private static boolean isFolded(int c) {
     return (c >= 0x2F00 && c <= 0x2FDF)
         || (c >= 0xF900 && c <= 0xFAFF)
@@ -98,7 +106,10 @@ final class Characters {
 
   /** Whether a character belongs to the scripts set without spaces between words. */
   static boolean isIdeographic(int c) {
-    return (c >= 0x2E80 && c <= 0x9FFF) || (c >= 0xAC00 && c <= 0xD7AF) || (c >= 0xF900 && c <= 0xFAFF)
-        || (c >= 0xFF00 && c <= 0xFFEF) || c >= 0x20000;
+    return (c >= 0x2E80 && c <= 0x9FFF)
+        || (c >= 0xAC00 && c <= 0xD7AF)
+        || (c >= 0xF900 && c <= 0xFAFF)
+        || (c >= 0xFF00 && c <= 0xFFEF)
+        || c >= 0x20000;
   }
 }

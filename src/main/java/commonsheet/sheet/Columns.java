@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The columns of a block of lines set by alignment alone: stretches of x that words cover, parted by white gaps that
- * nearly no line crosses.
+ * The columns of a block of lines set by alignment alone: stretches of x that words cover, parted
+ * by white gaps that nearly no line crosses.
  *
  * @param lefts where each column begins
  * @param rights where each column ends
@@ -14,7 +14,10 @@ record Columns(List<Double> lefts, List<Double> rights) {
   /** Narrowest white gap between columns, in em. */
   private static final double LEAST_GAP = 0.35;
 
-  /** Share of lines that may cross a gap: headings over several columns, labels that nearly touch a value. */
+  /**
+   * Share of lines that may cross a gap: headings over several columns, labels that nearly touch a
+   * value.
+   */
   private static final double CROSSING = 0.08;
 
   /** Lines a column must have at least. */
@@ -22,8 +25,7 @@ record Columns(List<Double> lefts, List<Double> rights) {
 
   /** Finds the columns; the lines must not be none. */
   static Columns of(List<List<Line>> lines) {
-    Box all =
-        Box.around(lines.stream().flatMap(List::stream).map(Line::box).toList());
+    Box all = Box.around(lines.stream().flatMap(List::stream).map(Line::box).toList());
     int[] covered = new int[(int) Math.ceil(all.width()) + 1];
     double size = 0;
     for (List<Line> line : lines) {
@@ -77,14 +79,18 @@ record Columns(List<Double> lefts, List<Double> rights) {
     return best;
   }
 
-  /** Where a fragment that reaches over several columns can be cut: a gap between its words lies between columns. */
+  /**
+   * Where a fragment that reaches over several columns can be cut: a gap between its words lies
+   * between columns.
+   */
   List<Line> cut(Line fragment) {
     List<Line> out = new ArrayList<>();
     int from = 0;
     for (int i = 1; i < fragment.words().size(); i++) {
       Box before = fragment.words().get(i - 1).box();
       Box after = fragment.words().get(i).box();
-      if (of(before) != of(after) && after.x() > lefts.get(of(after)) - 2
+      if (of(before) != of(after)
+          && after.x() > lefts.get(of(after)) - 2
           && before.right() <= lefts.get(of(after))) {
         out.add(new Line(fragment.words().subList(from, i)));
         from = i;

@@ -14,7 +14,9 @@ import org.apache.pdfbox.pdmodel.font.encoding.GlyphList;
 
 /** What the codes of the fonts of a page stand for, remembered per font. */
 final class FontTexts {
-  /** Font weight from which a font is bold (CSS and PDF 32000-1 table 122: 400 normal, 700 bold). */
+  /**
+   * Font weight from which a font is bold (CSS and PDF 32000-1 table 122: 400 normal, 700 bold).
+   */
   private static final float BOLD_WEIGHT = 600;
 
   /** The size of a letter in a font that draws its letters itself, when it does not state one. */
@@ -30,7 +32,10 @@ final class FontTexts {
 
   private final Map<PDFont, Known> fonts = new IdentityHashMap<>();
 
-  /** The character of a code: a space for any space, "" for none, U+FFFD where the file does not say. */
+  /**
+   * The character of a code: a space for any space, "" for none, U+FFFD where the file does not
+   * say.
+   */
   String text(PDFont font, int code) throws IOException {
     Known known = known(font);
     String text = known.texts.get(code);
@@ -56,7 +61,10 @@ final class FontTexts {
     return known(font).bold;
   }
 
-  /** By what to multiply the nominal size of a font: 1 unless it draws its letters in a scale of its own. */
+  /**
+   * By what to multiply the nominal size of a font: 1 unless it draws its letters in a scale of its
+   * own.
+   */
   double scale(PDFont font) throws IOException {
     return known(font).scale;
   }

@@ -4,8 +4,9 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 
 /**
- * Where the page's own coordinates (y upwards, origin anywhere) lie on the page as displayed (y downwards from the
- * top left of the crop box, turned by the page's rotation and, for content set sideways, once more).
+ * Where the page's own coordinates (y upwards, origin anywhere) lie on the page as displayed (y
+ * downwards from the top left of the crop box, turned by the page's rotation and, for content set
+ * sideways, once more).
  *
  * <p>A point (x, y) is displayed at (xx·x + xy·y + x0, yx·x + yy·y + y0).
  *
@@ -19,8 +20,7 @@ record Frame(
     PDRectangle crop = page.getCropBox();
     double w = crop.getWidth();
     double h = crop.getHeight();
-    Frame upright =
-        new Frame(1, 0, -crop.getLowerLeftX(), 0, -1, crop.getLowerLeftY() + h, w, h);
+    Frame upright = new Frame(1, 0, -crop.getLowerLeftX(), 0, -1, crop.getLowerLeftY() + h, w, h);
     return upright.turned(page.getRotation());
   }
 

@@ -1,9 +1,11 @@
 package commonsheet.sheet;
 
 /**
- * A character as drawn, in the page's own coordinates (points, y upwards) until a {@link Frame} puts it upright.
+ * A character as drawn, in the page's own coordinates (points, y upwards) until a {@link Frame}
+ * puts it upright.
  *
- * @param text in Unicode; a single space for a space, U+FFFD where the file does not say which character it is
+ * @param text in Unicode; a single space for a space, U+FFFD where the file does not say which
+ *     character it is
  * @param x of its origin on the base line
  * @param y of its origin on the base line
  * @param advanceX how far it moves the pen along x, letter spacing not included

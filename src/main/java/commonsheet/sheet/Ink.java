@@ -6,7 +6,8 @@ import java.util.List;
  * What a page's content draws, in the page's own coordinates.
  *
  * @param glyphs characters in the order drawn
- * @param strokes straight lines along an axis, thin as a rule or a border: the longer side is the line
+ * @param strokes straight lines along an axis, thin as a rule or a border: the longer side is the
+ *     line
  * @param fills coloured rectangles too thick to be a line
  * @param curves boxes of slanted and curved strokes, as charts and drawings have them
  * @param images boxes of the pictures drawn

@@ -7,13 +7,19 @@ import java.util.Map;
 
 /** Sorts what a page draws by what it can mean to a reader, and drops what cannot be seen. */
 final class InkCollector {
-  /** Points up to which a filled shape or picture counts as a line; borders in sheets are 0.2 to 3 thick. */
+  /**
+   * Points up to which a filled shape or picture counts as a line; borders in sheets are 0.2 to 3
+   * thick.
+   */
   private static final double THICKEST_LINE = 3.2;
 
   /** How many times longer than thick a filled shape must be to count as a line. */
   private static final double SLENDER = 3;
 
-  /** Shortest line noted, in points: shorter ones are hatching, dots of a leader or parts of a letter. */
+  /**
+   * Shortest line noted, in points: shorter ones are hatching, dots of a leader or parts of a
+   * letter.
+   */
   private static final double SHORTEST_LINE = 2;
 
   /** Largest side of a filled shape that can be a letter turned into an outline, in points. */
@@ -22,7 +28,10 @@ final class InkCollector {
   /** Slanted pieces in one stroke from which it is a curve as a whole, its level parts included. */
   private static final int CURVE_PIECES = 6;
 
-  /** Share of the font size two prints of one letter may lie apart to be bold made by printing twice. */
+  /**
+   * Share of the font size two prints of one letter may lie apart to be bold made by printing
+   * twice.
+   */
   private static final double DOUBLE_PRINT = 0.13;
 
   private record Backdrop(Box box, double light) {}
@@ -59,7 +68,9 @@ final class InkCollector {
     }
   }
 
-  /** Whether a letter lies where the same one was printed already; the first is then marked bold. */
+  /**
+   * Whether a letter lies where the same one was printed already; the first is then marked bold.
+   */
   private boolean isSecondPrint(Glyph glyph) {
     double near = glyph.size() * DOUBLE_PRINT;
     long column = Math.round(glyph.x() / 4);
@@ -68,7 +79,8 @@ final class InkCollector {
       for (long r = row - 1; r <= row + 1; r++) {
         for (int i : placed.getOrDefault(new Place(glyph.text(), c, r), List.of())) {
           Glyph first = glyphs.get(i);
-          double apart = Math.max(near, 0) - Math.hypot(first.x() - glyph.x(), first.y() - glyph.y());
+          double apart =
+              Math.max(near, 0) - Math.hypot(first.x() - glyph.x(), first.y() - glyph.y());
           boolean sameSize = Math.abs(first.size() - glyph.size()) < 0.2 * glyph.size();
           if (apart >= 0 && sameSize) {
             boolean visible = !first.hidden() || glyph.hidden();

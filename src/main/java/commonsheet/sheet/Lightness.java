@@ -4,8 +4,8 @@ import org.apache.pdfbox.pdmodel.graphics.color.PDColor;
 import org.apache.pdfbox.pdmodel.graphics.color.PDColorSpace;
 
 /**
- * How light a colour is, 0 black to 1 white. Enough to tell ink from paper, so colour profiles are left aside: they
- * would load much and change little.
+ * How light a colour is, 0 black to 1 white. Enough to tell ink from paper, so colour profiles are
+ * left aside: they would load much and change little.
  */
 final class Lightness {
   /** From here on a colour cannot be told from white paper. */

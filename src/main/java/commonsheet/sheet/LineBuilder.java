@@ -9,7 +9,10 @@ final class LineBuilder {
   /** Share of their height two words of one line have in common at least. */
   private static final double SAME_LINE = 0.6;
 
-  /** Smallest ratio of font sizes on one line, scripts aside: beside a large title stand lines of their own. */
+  /**
+   * Smallest ratio of font sizes on one line, scripts aside: beside a large title stand lines of
+   * their own.
+   */
   private static final double SAME_KIND = 0.5;
 
   private LineBuilder() {}
@@ -58,8 +61,7 @@ final class LineBuilder {
     double most = SAME_LINE;
     for (int i = lines.size() - 1; i >= 0; i--) {
       Word first = lines.get(i).get(0);
-      double ratio =
-          Math.min(first.size(), word.size()) / Math.max(first.size(), word.size());
+      double ratio = Math.min(first.size(), word.size()) / Math.max(first.size(), word.size());
       double shared = first.box().sharedHeight(word.box());
       if (ratio >= SAME_KIND && shared >= most) {
         best = lines.get(i);
@@ -96,8 +98,7 @@ final class LineBuilder {
   private static Line line(List<Word> words) {
     List<Word> sorted = new ArrayList<>(words);
     sorted.sort(
-        Comparator.comparingDouble((Word w) -> w.box().x())
-            .thenComparingDouble(w -> w.box().y()));
+        Comparator.comparingDouble((Word w) -> w.box().x()).thenComparingDouble(w -> w.box().y()));
     return new Line(sorted);
   }
 }

@@ -7,7 +7,10 @@ package commonsheet.sheet;
  * @param label written at its upper left corner; empty for none
  */
 public record Mark(Box box, String label, Tone tone) {
-  /** What a mark stands for, each in a colour that can be told from the others by colour-blind readers. */
+  /**
+   * What a mark stands for, each in a colour that can be told from the others by colour-blind
+   * readers.
+   */
   public enum Tone {
     /** Read and trusted: bluish green. */
     READ(0x009E73),

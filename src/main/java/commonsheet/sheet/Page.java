@@ -9,8 +9,9 @@ import java.util.List;
  * @param width in points, as displayed
  * @param height in points, as displayed
  * @param words every word, in reading order; running headers and footers included
- * @param lines the upright words that stand in no table and in no running header or footer, by lines in reading order:
- *     columns of text one after the other; a gap wide enough to separate a label from its value stays in one line
+ * @param lines the upright words that stand in no table and in no running header or footer, by
+ *     lines in reading order: columns of text one after the other; a gap wide enough to separate a
+ *     label from its value stays in one line
  * @param tables ruled tables, then unruled ones that overlap none of them
  * @param running the words of running headers and footers
  * @param kind what the page offers

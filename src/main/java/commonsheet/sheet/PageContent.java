@@ -3,8 +3,8 @@ package commonsheet.sheet;
 import java.util.List;
 
 /**
- * What is known of a page before lines and tables are made of it. Words recognised from pictures enter here, beside
- * or instead of written ones; everything after takes words from anywhere.
+ * What is known of a page before lines and tables are made of it. Words recognised from pictures
+ * enter here, beside or instead of written ones; everything after takes words from anywhere.
  *
  * @param width in points, as displayed
  * @param height in points, as displayed

@@ -35,7 +35,8 @@ public final class PagePicture {
   private PagePicture() {}
 
   /**
-   * Writes the picture of a page with its marks as PNG, upright as {@link SheetReader} sees the page.
+   * Writes the picture of a page with its marks as PNG, upright as {@link SheetReader} sees the
+   * page.
    *
    * @param pageNumber from 1
    * @throws SheetException if the file cannot be read as a sheet or has no such page
@@ -66,11 +67,9 @@ public final class PagePicture {
 
   private static BufferedImage upright(PDDocument document, int index, SheetSettings settings)
       throws IOException {
-    BufferedImage shown =
-        new PDFRenderer(document).renderImage(index, SCALE, ImageType.RGB);
+    BufferedImage shown = new PDFRenderer(document).renderImage(index, SCALE, ImageType.RGB);
     PDPage page = document.getPage(index);
-    Ink ink =
-        PageScanner.scan(page, document.getDocumentCatalog().getOCProperties(), settings);
+    Ink ink = PageScanner.scan(page, document.getDocumentCatalog().getOCProperties(), settings);
     int quarters = WordBuilder.sideways(ink.glyphs(), Frame.of(page)) / 90;
     if (quarters == 0) {
       return shown;
@@ -91,8 +90,7 @@ public final class PagePicture {
 
   private static void draw(BufferedImage image, List<Mark> marks) {
     Graphics2D graphics = image.createGraphics();
-    graphics.setRenderingHint(
-        RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+    graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
     graphics.scale(SCALE, SCALE);
     graphics.setStroke(new BasicStroke(0.6f));
     graphics.setFont(new Font(Font.SANS_SERIF, Font.PLAIN, 1).deriveFont(LABEL_SIZE));
@@ -100,8 +98,7 @@ public final class PagePicture {
       Box box = mark.box();
       Color color = new Color(mark.tone().rgb());
       Rectangle2D frame = new Rectangle2D.Double(box.x(), box.y(), box.width(), box.height());
-      graphics.setColor(
-          new Color(color.getRed(), color.getGreen(), color.getBlue(), FILL_OPACITY));
+      graphics.setColor(new Color(color.getRed(), color.getGreen(), color.getBlue(), FILL_OPACITY));
       graphics.fill(frame);
       graphics.setColor(color);
       graphics.draw(frame);

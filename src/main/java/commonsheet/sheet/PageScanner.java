@@ -23,7 +23,9 @@ import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotation;
 import org.apache.pdfbox.util.Matrix;
 import org.apache.pdfbox.util.Vector;
 
-/** Goes once through a page's content and notes what is drawn: characters, lines, areas, pictures. */
+/**
+ * Goes once through a page's content and notes what is drawn: characters, lines, areas, pictures.
+ */
 final class PageScanner extends PDFGraphicsStreamEngine {
   /** Operators between two looks at the clock. */
   private static final int CLOCK_EVERY = 1024;
@@ -60,7 +62,7 @@ final class PageScanner extends PDFGraphicsStreamEngine {
    */
   static Ink scan(PDPage page, PDOptionalContentProperties layers, SheetSettings limits)
       throws IOException {
-    ContentSize.check(page, limits.maximumStreamBytes());
+    ContentCheck.check(page, limits.maximumStreamBytes());
     PageScanner scanner = new PageScanner(page, layers, limits);
     scanner.processPage(page);
     for (PDAnnotation annotation : page.getAnnotations()) {

@@ -1,10 +1,13 @@
 package commonsheet.sheet;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
- * Where on a page words may be drawn that cannot be read: pictures, and letters turned into outlines.
+ * Where on a page words may be drawn that cannot be read: pictures, and letters turned into
+ * outlines.
  *
  * @param boxes the regions large enough to hold figures
  * @param drawn whether the page draws anything at all besides words
@@ -14,29 +17,27 @@ record PictureRegions(List<Box> boxes, boolean drawn) {
   private static final double TILE_GAP = 2;
 
   /**
-   * Smallest share of the page, and smallest side in points, of a picture that counts: a table of five rows of
-   * readable print needs some 60 points; logos and small photos stay below.
+   * Smallest share of the page, and smallest side in points, of a picture that counts: a table of
+   * five rows of readable print needs some 60 points, a legible chart or drawing a fourteenth of
+   * the page; logos and small photos stay below.
    */
-  private static final double LEAST_SHARE = 0.06;
+  private static final double LEAST_SHARE = 0.07;
 
   private static final double LEAST_SIDE = 60;
 
   /** Side of the squares in which outlined letters are counted, in points: about a line of text. */
   private static final double SQUARE = 12;
 
-  /** Outlined letters from which on they are text: some two lines. */
-  private static final int LEAST_OUTLINES = 120;
+  /**
+   * Letters at least in a square of text, and their largest side in points; parts of drawings are
+   * sparser.
+   */
+  private static final int LETTERS_PER_SQUARE = 2;
+
+  private static final double LARGEST_LETTER = 16;
 
   /** Share of the page that squares with outlined letters must cover. */
   private static final double LEAST_OUTLINED = 0.03;
-
-  /** Share of the page that pictures must cover to hide much. */
-  private static final double APPRECIABLE = 0.12;
-
-  /** Words up to which a page that is one picture has nothing but a stamp or page number written over it. */
-  private static final int STAMP_WORDS = 12;
-
-  private static final double WHOLE_PAGE = 0.7;
 
   static PictureRegions of(
       List<Box> images, List<Box> outlines, boolean drawn, double width, double height) {
@@ -78,41 +79,53 @@ record PictureRegions(List<Box> boxes, boolean drawn) {
         && b.y() <= a.bottom() + TILE_GAP;
   }
 
-  /** The region of outlined letters, if there are enough of them to be text. */
+  /** The regions of outlined letters that are large enough to be text. */
   private static List<Box> outlined(List<Box> outlines, double width, double height) {
-    if (outlines.size() < LEAST_OUTLINES) {
-      return List.of();
-    }
-    int columns = (int) Math.ceil(width / SQUARE);
-    boolean[] squares = new boolean[columns * (int) Math.ceil(height / SQUARE) + columns];
-    List<Box> letters = new ArrayList<>();
+    int columns = (int) Math.ceil(width / SQUARE) + 1;
+    Map<Integer, List<Box>> squares = new HashMap<>();
     for (Box outline : outlines) {
-      int at =
-          (int) (clamp(outline.centreY(), height) / SQUARE) * columns
-              + (int) (clamp(outline.centreX(), width) / SQUARE);
-      if (!squares[at]) {
-        squares[at] = true;
-        letters.add(outline);
+      if (Math.max(outline.width(), outline.height()) <= LARGEST_LETTER) {
+        int row = (int) (outline.centreY() / SQUARE);
+        int at = row * columns + (int) (outline.centreX() / SQUARE);
+        squares.computeIfAbsent(at, s -> new ArrayList<>()).add(outline);
       }
     }
-    double share = letters.size() * SQUARE * SQUARE / (width * height);
-    return share >= LEAST_OUTLINED ? List.of(Box.around(letters)) : List.of();
-  }
-
-  private static double clamp(double value, double most) {
-    return Math.max(0, Math.min(value, most - 1));
+    List<Box> lettered = new ArrayList<>();
+    for (List<Box> letters : squares.values()) {
+      if (letters.size() >= LETTERS_PER_SQUARE) {
+        lettered.add(Box.around(letters));
+      }
+    }
+    double share = lettered.size() * SQUARE * SQUARE / (width * height);
+    return share >= LEAST_OUTLINED ? List.of(Box.around(lettered)) : List.of();
   }
 
   private static double area(Box box) {
     return box.width() * box.height();
   }
 
-  /** What the page offers, given how many words are written on it. */
-  PageKind kind(int words, double width, double height) {
+  /**
+   * These regions without those that other pages have at the same place: logos, letterheads,
+   * backgrounds.
+   */
+  PictureRegions without(List<Box> repeated) {
+    List<Box> own = new ArrayList<>(boxes);
+    own.removeIf(b -> repeated.stream().anyMatch(r -> isSame(b, r)));
+    return new PictureRegions(own, drawn);
+  }
+
+  static boolean isSame(Box a, Box b) {
+    return Math.abs(a.x() - b.x()) <= TILE_GAP
+        && Math.abs(a.y() - b.y()) <= TILE_GAP
+        && Math.abs(a.right() - b.right()) <= TILE_GAP
+        && Math.abs(a.bottom() - b.bottom()) <= TILE_GAP;
+  }
+
+  /** What a page with so many words offers. */
+  PageKind kind(int words) {
     if (words == 0) {
       return drawn ? PageKind.PICTURE : PageKind.BLANK;
     }
-    double share = boxes.stream().mapToDouble(PictureRegions::area).sum() / (width * height);
-    return share >= APPRECIABLE ? PageKind.PARTLY_PICTURE : PageKind.WORDS;
+    return boxes.isEmpty() ? PageKind.WORDS : PageKind.PARTLY_PICTURE;
   }
 }

@@ -49,7 +49,17 @@ record Piece(
 
   Piece withText(String other) {
     return new Piece(
-        other, left, right, base, size, bold, light, recognised, raised, glyphs, gapBefore,
+        other,
+        left,
+        right,
+        base,
+        size,
+        bold,
+        light,
+        recognised,
+        raised,
+        glyphs,
+        gapBefore,
         gapAfter);
   }
 

@@ -5,8 +5,9 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * Divides the words of a page into regions in the order in which they are read: columns of text one after the other,
- * headings across them before and after. Columns of a table stay together: their lines stand level.
+ * Divides the words of a page into regions in the order in which they are read: columns of text one
+ * after the other, headings across them before and after. Columns of a table stay together: their
+ * lines stand level.
  */
 final class ReadingOrder {
   /** Gap within a line that may be the gutter between columns, in em. */
@@ -18,7 +19,9 @@ final class ReadingOrder {
   /** Lines each column must have beside the other. */
   private static final int LEAST_LINES = 4;
 
-  /** Share of lines level with one of the other side from which the sides are columns of a table. */
+  /**
+   * Share of lines level with one of the other side from which the sides are columns of a table.
+   */
   private static final double LEVEL = 0.6;
 
   /** How far level lines may differ, as a share of the font size. */
@@ -37,7 +40,8 @@ final class ReadingOrder {
   /**
    * Regions of words in reading order.
    *
-   * @param frames upright rulings that belong to no table: frames of the page, rules between columns
+   * @param frames upright rulings that belong to no table: frames of the page, rules between
+   *     columns
    */
   static List<List<Word>> regions(List<Word> words, List<Ruling> frames) {
     List<List<Word>> out = new ArrayList<>();
@@ -57,7 +61,10 @@ final class ReadingOrder {
   /** Share of a region's fragments that must stand beside a rule for it to part columns. */
   private static final double LEAST_BESIDE = 0.7;
 
-  /** Parts what stands on either side of a rule, unless the rule runs between the columns of a table. */
+  /**
+   * Parts what stands on either side of a rule, unless the rule runs between the columns of a
+   * table.
+   */
   private static void cutAtFrames(
       List<Fragment> fragments, List<Ruling> frames, int from, List<List<Word>> out) {
     for (int i = from; i < frames.size(); i++) {
@@ -136,7 +143,8 @@ final class ReadingOrder {
     }
     List<Fragment> byTop = new ArrayList<>(fragments);
     byTop.sort(Comparator.comparingDouble(f -> f.box().centreY()));
-    double size = fragments.stream().mapToDouble(Fragment::size).sorted().toArray()[fragments.size() / 2];
+    double size =
+        fragments.stream().mapToDouble(Fragment::size).sorted().toArray()[fragments.size() / 2];
     Gutter best = null;
     List<Double> tried = new ArrayList<>();
     for (Fragment start : byTop) {
@@ -152,7 +160,9 @@ final class ReadingOrder {
     return best;
   }
 
-  /** The tallest gutter left of x, if it parts columns of text; widths go by the usual font size. */
+  /**
+   * The tallest gutter left of x, if it parts columns of text; widths go by the usual font size.
+   */
   private static Gutter at(double x, List<Fragment> byTop, double size) {
     Gutter best = null;
     int from = 0;
@@ -204,7 +214,10 @@ final class ReadingOrder {
     return words >= PROSE_WORDS && fill >= PROSE_FILL;
   }
 
-  /** Share of the sparser side's lines level with a line of the other, or midway between two of them. */
+  /**
+   * Share of the sparser side's lines level with a line of the other, or midway between two of
+   * them.
+   */
   private static double levelShare(List<Fragment> a, List<Fragment> b) {
     return a.size() <= b.size() ? share(a, b) : share(b, a);
   }
@@ -237,11 +250,15 @@ final class ReadingOrder {
     return others.stream().anyMatch(o -> meet(first, second, o, o));
   }
 
-  /** Whether the middles of two pairs of neighbouring lines of about the same size of print are level. */
+  /**
+   * Whether the middles of two pairs of neighbouring lines of about the same size of print are
+   * level.
+   */
   private static boolean meet(Fragment a, Fragment b, Fragment c, Fragment d) {
     double size = a.size();
     double ratio = size / c.size();
-    double pitch = Math.max(b.box().centreY() - a.box().centreY(), d.box().centreY() - c.box().centreY());
+    double pitch =
+        Math.max(b.box().centreY() - a.box().centreY(), d.box().centreY() - c.box().centreY());
     double middle = (a.box().centreY() + b.box().centreY()) / 2;
     double other = (c.box().centreY() + d.box().centreY()) / 2;
     return Math.abs(middle - other) <= LEVEL_SLACK * size

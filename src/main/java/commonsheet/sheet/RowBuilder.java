@@ -3,9 +3,14 @@ package commonsheet.sheet;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Makes rows of the lines of an unruled table: lines that continue a cell go with the row they continue. */
+/**
+ * Makes rows of the lines of an unruled table: lines that continue a cell go with the row they
+ * continue.
+ */
 final class RowBuilder {
-  /** White between lines of one cell, in em, in any case; rows stand further apart or have a label. */
+  /**
+   * White between lines of one cell, in em, in any case; rows stand further apart or have a label.
+   */
   private static final double TIGHT = 0.3;
 
   /** White between lines of one cell beyond the least of the block, and at most, in em. */
@@ -39,13 +44,37 @@ final class RowBuilder {
     List<RowDraft> rows = new ArrayList<>();
     for (RowDraft line : drafts) {
       RowDraft last = rows.isEmpty() ? null : rows.get(rows.size() - 1);
-      if (last != null && continues(last, line)) {
+      if (last != null && isBesideSharedLabel(last, line)) {
+        line.shareLabelAbove();
+        rows.add(line);
+      } else if (last != null && continues(last, line)) {
         last.join(line);
       } else {
         rows.add(line);
       }
     }
     return rows;
+  }
+
+  /**
+   * Whether a label stands half-way between the row and the line, for both. A number there counts a
+   * row of cells with two lines instead.
+   */
+  private static boolean isBesideSharedLabel(RowDraft row, RowDraft line) {
+    int shared = 0;
+    for (int column = 1; column <= row.lastColumn(); column++) {
+      boolean both = row.has(column) && line.has(column);
+      if (row.has(column) != line.has(column)
+          || (both && row.bottom(column) > line.top() + OVERLAP * line.size())) {
+        return false;
+      }
+      shared += both ? 1 : 0;
+    }
+    return shared >= 2
+        && row.has(0)
+        && !line.has(0)
+        && row.bottom(0) > line.top() + OVERLAP * line.size()
+        && row.words(0).stream().anyMatch(w -> Character.isLetter(w.text().codePointAt(0)));
   }
 
   /** The least white between lines of one column, in em. */
@@ -70,8 +99,9 @@ final class RowBuilder {
     if (gap < -OVERLAP * em) {
       return true;
     }
-    boolean ruled = rules.stream().anyMatch(r -> r.at() > row.bottom() - em / 2
-        && r.at() < line.top() + em / 2);
+    boolean ruled =
+        rules.stream()
+            .anyMatch(r -> r.at() > row.bottom() - em / 2 && r.at() < line.top() + em / 2);
     if (ruled) {
       return false;
     }

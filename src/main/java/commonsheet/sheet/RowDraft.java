@@ -8,6 +8,7 @@ import java.util.TreeMap;
 final class RowDraft {
   private final TreeMap<Integer, List<Word>> cells = new TreeMap<>();
   private final TreeMap<Integer, Integer> spans = new TreeMap<>();
+  private boolean sharesLabelAbove;
   private double top = Double.MAX_VALUE;
   private double bottom = -Double.MAX_VALUE;
 
@@ -35,12 +36,30 @@ final class RowDraft {
     bottom = Math.max(bottom, below.bottom);
   }
 
+  /** Makes the label of the row above stand for this row, too. */
+  void shareLabelAbove() {
+    sharesLabelAbove = true;
+  }
+
+  boolean sharesLabelAbove() {
+    return sharesLabelAbove;
+  }
+
+  /** Where the words of a column end, or the top of the page where it has none. */
+  double bottom(int column) {
+    return words(column).stream().mapToDouble(w -> w.box().bottom()).max().orElse(0);
+  }
+
   double top() {
     return top;
   }
 
   double bottom() {
     return bottom;
+  }
+
+  int lastColumn() {
+    return cells.lastKey();
   }
 
   int filled() {

@@ -39,8 +39,7 @@ record Rulings(List<Ruling> level, List<Ruling> upright) {
     List<Ruling> out = new ArrayList<>();
     int from = 0;
     for (int i = 1; i <= sorted.size(); i++) {
-      boolean ends =
-          i == sorted.size() || sorted.get(i).at() - sorted.get(from).at() > SAME_LINE;
+      boolean ends = i == sorted.size() || sorted.get(i).at() - sorted.get(from).at() > SAME_LINE;
       if (ends && i > from) {
         joinBundle(sorted.subList(from, i), out);
         from = i;

@@ -9,7 +9,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-/** Finds headers and footers: what stands at the same place on several pages, page numbers aside. */
+/**
+ * Finds headers and footers: what stands at the same place on several pages, page numbers aside.
+ */
 final class RunningText {
   /** Shares of the page's height within which headers and footers stand. */
   private static final double HEADER = 0.22;
@@ -93,7 +95,10 @@ final class RunningText {
     return seen.getOrDefault(mark, Set.of()).size();
   }
 
-  /** Where the first line begins that no other page has; a page number or date apart may stand before. */
+  /**
+   * Where the first line begins that no other page has; a page number or date apart may stand
+   * before.
+   */
   private static double firstOther(List<Line> lines, Set<Line> again, double height) {
     double y = HEADER * height;
     for (Line line : lines) {
@@ -118,7 +123,9 @@ final class RunningText {
     return again.stream().anyMatch(o -> o.box().sharedHeight(line.box()) > 0.5);
   }
 
-  /** The line's mark with its neighbours, so that rounding does not part what stands at one place. */
+  /**
+   * The line's mark with its neighbours, so that rounding does not part what stands at one place.
+   */
   private static List<Mark> around(Line line) {
     String text = withoutNumbers(line.text());
     long x = Math.round(line.box().centreX() / (2 * SAME_PLACE));

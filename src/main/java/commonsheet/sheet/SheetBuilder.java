@@ -19,14 +19,26 @@ final class SheetBuilder {
               .find(content.rulings()));
     }
     List<List<Word>> running = RunningText.find(contents, ruled);
+    List<Box> letterheads = repeatedPictures(contents);
     List<Page> pages = new ArrayList<>();
     for (int i = 0; i < contents.size(); i++) {
-      pages.add(page(contents.get(i), ruled.get(i), running.get(i)));
+      pages.add(page(contents.get(i), ruled.get(i), running.get(i), letterheads));
     }
     return new Sheet(file, sha256, title, pages);
   }
 
-  private static Page page(PageContent content, List<Table> ruled, List<Word> running) {
+  /** Pages that must show a picture at the same place for it to be a letterhead. */
+  private static final int LEAST_PAGES = 3;
+
+  private static List<Box> repeatedPictures(List<PageContent> contents) {
+    List<Box> all = contents.stream().flatMap(c -> c.pictures().boxes().stream()).toList();
+    return all.stream()
+        .filter(b -> all.stream().filter(o -> PictureRegions.isSame(b, o)).count() >= LEAST_PAGES)
+        .toList();
+  }
+
+  private static Page page(
+      PageContent content, List<Table> ruled, List<Word> running, List<Box> letterheads) {
     List<Table> tables = new ArrayList<>();
     for (Table table : ruled) {
       List<Word> words = words(table);
@@ -59,7 +71,7 @@ final class SheetBuilder {
         lines,
         tables,
         running,
-        content.pictures().kind(all.size(), content.width(), content.height()));
+        content.pictures().without(letterheads).kind(all.size()));
   }
 
   private static List<Ruling> outside(List<Table> tables, List<Ruling> rulings) {
@@ -92,7 +104,8 @@ final class SheetBuilder {
     for (Line line : lines) {
       waiting.removeIf(
           t -> {
-            boolean before = t.box().bottom() <= line.box().y() && t.box().sharedWidth(line.box()) > 0;
+            boolean before =
+                t.box().bottom() <= line.box().y() && t.box().sharedWidth(line.box()) > 0;
             if (before) {
               all.addAll(words(t));
             }

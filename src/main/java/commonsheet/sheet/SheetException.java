@@ -1,6 +1,9 @@
 package commonsheet.sheet;
 
-/** A file that cannot be read as a sheet; the message is one sentence for a person: what, where, what to do. */
+/**
+ * A file that cannot be read as a sheet; the message is one sentence for a person: what, where,
+ * what to do.
+ */
 public final class SheetException extends Exception {
   private static final long serialVersionUID = 1L;
 

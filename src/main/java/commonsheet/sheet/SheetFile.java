@@ -14,7 +14,10 @@ import org.apache.pdfbox.pdmodel.encryption.InvalidPasswordException;
 
 /** An opened PDF file, with what can be said of the file as a whole. */
 final class SheetFile implements AutoCloseable {
-  /** Bytes at either end of a file in which its first and last marks must stand (ISO 32000-1, annex H). */
+  /**
+   * Bytes at either end of a file in which its first and last marks must stand (ISO 32000-1, annex
+   * H).
+   */
   private static final int MARK_WITHIN = 1024;
 
   /** Memory for unpacked streams before they go to a temporary file. */
@@ -82,8 +85,7 @@ final class SheetFile implements AutoCloseable {
       return Files.readAllBytes(path);
     } catch (IOException e) {
       throw new SheetException(
-          SheetException.Kind.NOT_FOUND,
-          name + " cannot be opened; check that you may read it.");
+          SheetException.Kind.NOT_FOUND, name + " cannot be opened; check that you may read it.");
     }
   }
 
@@ -105,7 +107,8 @@ final class SheetFile implements AutoCloseable {
     try {
       MemoryUsageSetting memory =
           MemoryUsageSetting.setupMixed(MEMORY, settings.maximumStreamBytes());
-      PDDocument document = PDDocument.load(new ByteArrayInputStream(bytes), "", null, null, memory);
+      PDDocument document =
+          PDDocument.load(new ByteArrayInputStream(bytes), "", null, null, memory);
       if (cut) {
         document.close();
         throw damaged(name);
@@ -120,7 +123,10 @@ final class SheetFile implements AutoCloseable {
     }
   }
 
-  /** Whether the library stopped because streams took more than it was allowed; it tells by its message only. */
+  /**
+   * Whether the library stopped because streams took more than it was allowed; it tells by its
+   * message only.
+   */
   static boolean isBeyondMemory(IOException e) {
     return String.valueOf(e.getMessage()).contains("scratch file memory exceeded");
   }

@@ -7,7 +7,9 @@ import java.util.List;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.graphics.optionalcontent.PDOptionalContentProperties;
 
-/** Reads a PDF as evidence: words where they stand, lines in reading order, tables with their cells. */
+/**
+ * Reads a PDF as evidence: words where they stand, lines in reading order, tables with their cells.
+ */
 public final class SheetReader {
   static {
     QuietLog.choose();
@@ -45,7 +47,12 @@ public final class SheetReader {
       } catch (PageLimitException e) {
         throw new SheetException(
             SheetException.Kind.TOO_LARGE,
-            "Page " + (i + 1) + " of " + pdf.name() + " " + e.getMessage()
+            "Page "
+                + (i + 1)
+                + " of "
+                + pdf.name()
+                + " "
+                + e.getMessage()
                 + ", which no datasheet needs; print it to a new PDF and read that.");
       } catch (IOException e) {
         if (SheetFile.isBeyondMemory(e)) {
@@ -53,7 +60,10 @@ public final class SheetReader {
         }
         throw new SheetException(
             SheetException.Kind.DAMAGED,
-            "Page " + (i + 1) + " of " + pdf.name()
+            "Page "
+                + (i + 1)
+                + " of "
+                + pdf.name()
                 + " cannot be read because its content is damaged; fetch the file again.");
       }
     }

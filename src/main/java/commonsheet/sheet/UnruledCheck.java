@@ -2,7 +2,10 @@ package commonsheet.sheet;
 
 import java.util.List;
 
-/** Tells aligned words that are a table from running text, numbered paragraphs and the scales of charts. */
+/**
+ * Tells aligned words that are a table from running text, numbered paragraphs and the scales of
+ * charts.
+ */
 final class UnruledCheck {
   private static final int LEAST_ROWS = 3;
 
@@ -50,7 +53,8 @@ final class UnruledCheck {
 
   private static boolean isMark(String text) {
     return text.length() <= 6 && text.codePoints().noneMatch(Character::isLetter)
-        || text.length() <= 3 && "().\u3001\uFF09\uFF0E".indexOf(text.charAt(text.length() - 1)) >= 0;
+        || text.length() <= 3
+            && "().\u3001\uFF09\uFF0E".indexOf(text.charAt(text.length() - 1)) >= 0;
   }
 
   private static boolean isScale(List<RowDraft> rows, int columns) {
@@ -81,7 +85,8 @@ final class UnruledCheck {
       }
       led += leads ? 1 : 0;
       pages +=
-          row.words(columns - 1).stream().allMatch(w -> w.text().length() <= 4 && isDigits(w.text()))
+          row.words(columns - 1).stream()
+                  .allMatch(w -> w.text().length() <= 4 && isDigits(w.text()))
               ? 1
               : 0;
     }

@@ -5,8 +5,14 @@ import java.util.List;
 
 /** Finds tables set by alignment alone within a region of text that is read as one. */
 final class UnruledTables {
-  /** Gap within a line that parts two cells, in em. */
-  private static final double CELL_GAP = 1.0;
+  /**
+   * Gap within a line that may part two cells, in em: squeezed tables leave little more than two
+   * spaces.
+   */
+  private static final double CELL_GAP = 0.7;
+
+  /** Gap within a line that lets one look for a table, in em. */
+  private static final double CLEAR_GAP = 1.0;
 
   /** White between lines at which a table ends, in em. */
   private static final double BREAK = 2.2;
@@ -38,16 +44,23 @@ final class UnruledTables {
     List<Table> tables = new ArrayList<>();
     int i = 0;
     while (i < lines.size()) {
-      int end = lines.get(i).size() < 2 ? i : blockEnd(lines, i);
-      Table table = end - i < LEAST_ROWS ? null : table(lines.subList(begin(lines, i), end));
-      if (table != null) {
-        tables.add(table);
-        i = end;
-      } else {
-        i++;
-      }
+      int end = hasClearGap(lines.get(i)) ? blockEnd(lines, i) : i;
+      List<Table> found =
+          end - i < LEAST_ROWS ? List.of() : tables(lines.subList(begin(lines, i), end));
+      tables.addAll(found);
+      i = found.isEmpty() ? i + 1 : end;
     }
     return tables;
+  }
+
+  private static boolean hasClearGap(List<Line> line) {
+    for (int i = 1; i < line.size(); i++) {
+      double gap = line.get(i).box().x() - line.get(i - 1).box().right();
+      if (gap >= CLEAR_GAP * line.get(i).words().get(0).size()) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** A line centred on the first row, or the first half of its label, may stand just above it. */
@@ -105,10 +118,14 @@ final class UnruledTables {
         && only.box().right() > second + 3 * size;
   }
 
-  private Table table(List<List<Line>> lines) {
+  /**
+   * The tables of a block: one as a rule, several where lists of labels and values stand side by
+   * side.
+   */
+  private List<Table> tables(List<List<Line>> lines) {
     Columns columns = Columns.of(lines);
     if (columns.count() < 2) {
-      return null;
+      return List.of();
     }
     Box all = Box.around(lines.stream().map(UnruledTables::box).toList());
     List<Ruling> across =
@@ -120,11 +137,35 @@ final class UnruledTables {
                         && Math.min(r.to(), all.right()) - Math.max(r.from(), all.x())
                             > all.width() / 2)
             .toList();
-    List<RowDraft> rows = new RowBuilder(columns, across, lines.size()).rows(lines);
+    List<RowDraft> rows = withoutNotes(new RowBuilder(columns, across, lines.size()).rows(lines));
     if (!UnruledCheck.isTable(rows, columns.count()) || isChart(all)) {
-      return null;
+      return List.of();
     }
-    return new Table(all, false, rows.size(), columns.count(), cells(rows, columns));
+    if (SideBySide.isPairOfLists(rows, columns.count())) {
+      List<Table> halves = new ArrayList<>();
+      SideBySide.halves(lines, columns).forEach(half -> halves.addAll(find(half)));
+      return halves;
+    }
+    List<Cell> cells = cells(rows, columns);
+    Box box = Box.around(cells.stream().map(Cell::box).toList());
+    return List.of(new Table(box, false, rows.size(), columns.count(), cells));
+  }
+
+  /** Lines above or below that fill the first column only are captions and notes. */
+  private static List<RowDraft> withoutNotes(List<RowDraft> rows) {
+    int from = 0;
+    int to = rows.size();
+    while (from < to && isNote(rows.get(from))) {
+      from++;
+    }
+    while (to > from && isNote(rows.get(to - 1))) {
+      to--;
+    }
+    return rows.subList(from, to);
+  }
+
+  private static boolean isNote(RowDraft row) {
+    return row.filled() == 1 && row.has(0);
   }
 
   private boolean isChart(Box all) {
@@ -140,19 +181,19 @@ final class UnruledTables {
     List<Cell> cells = new ArrayList<>();
     for (int r = 0; r < rows.size(); r++) {
       RowDraft row = rows.get(r);
-      int c = 0;
+      int c = row.sharesLabelAbove() ? 1 : 0;
       while (c < columns.count()) {
         int span = row.span(c, columns.count());
-        List<Line> lines = LineBuilder.lines(row.words(c));
+        int last = r;
+        while (c == 0 && last + 1 < rows.size() && rows.get(last + 1).sharesLabelAbove()) {
+          last++;
+        }
         double left = columns.lefts().get(c);
-        Box place =
-            new Box(
-                left,
-                row.top(),
-                columns.rights().get(c + span - 1) - left,
-                row.bottom() - row.top());
+        double right = columns.rights().get(c + span - 1);
+        Box place = new Box(left, row.top(), right - left, rows.get(last).bottom() - row.top());
+        List<Line> lines = LineBuilder.lines(row.words(c));
         Box box = lines.isEmpty() ? place : Box.around(lines.stream().map(Line::box).toList());
-        cells.add(new Cell(r, c, 1, span, box, lines));
+        cells.add(new Cell(r, c, last - r + 1, span, box, lines));
         c += span;
       }
     }

@@ -8,11 +8,22 @@ import java.util.TreeMap;
 
 /** Makes words of the characters of a page. */
 final class WordBuilder {
-  /** Confidence of words another program recognised and hid behind a picture: it does not tell its own. */
+  /**
+   * Confidence of words another program recognised and hid behind a picture: it does not tell its
+   * own.
+   */
   static final double HIDDEN_TEXT_CONFIDENCE = 0.5;
 
   /** Share of the font size by which base lines of one word may differ. */
   private static final double SAME_BASE = 0.1;
+
+  /**
+   * Gap in em within which characters of different size touch, and the smallest ratio of their
+   * sizes.
+   */
+  private static final double TOUCHING = 0.06;
+
+  private static final double SMALL_PART = 0.5;
 
   /** Height of a word's box above and below its base line, in em; together the font size. */
   static final double ABOVE = 0.8;
@@ -73,7 +84,10 @@ final class WordBuilder {
                     && other.base() < piece.base());
   }
 
-  /** Whether most characters of a page stand on their side, and by how much to turn it then, clockwise. */
+  /**
+   * Whether most characters of a page stand on their side, and by how much to turn it then,
+   * clockwise.
+   */
   static int sideways(List<Glyph> glyphs, Frame frame) {
     int[] counts = new int[4];
     for (Glyph glyph : glyphs) {
@@ -146,10 +160,23 @@ final class WordBuilder {
     double em = Math.max(run.size(), next.size());
     double gap = next.left() - run.right() - Math.min(spacing, em);
     boolean space = run.gapAfter() || next.gapBefore();
+    boolean smaller = !space && Math.abs(gap) <= TOUCHING * em && isSmallPart(run, next);
     return Math.abs(run.base() - next.base()) <= SAME_BASE * em
-        && run.isSameSize(next)
+        && (run.isSameSize(next) || smaller)
         && gap >= -Spacing.OVERLAP * em
         && gap <= em * Spacing.limit(run.lastCharacter(), next.firstCharacter(), space);
+  }
+
+  /**
+   * Small capitals, and the small 5 of "0.2C5A" on the base line, but no tolerance after its
+   * dimension.
+   */
+  private static boolean isSmallPart(Piece run, Piece next) {
+    double ratio = Math.min(run.size(), next.size()) / Math.max(run.size(), next.size());
+    return ratio >= SMALL_PART
+        && Character.isLetterOrDigit(next.firstCharacter())
+        && Character.isLetter(
+            run.size() > next.size() ? run.lastCharacter() : next.firstCharacter());
   }
 
   /** Joins runs that were drawn out of order or piece by piece. */

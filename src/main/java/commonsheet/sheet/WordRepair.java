@@ -5,17 +5,22 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * Repairs words once all of one direction are known: letters pulled apart, superscripts and subscripts, degree signs
- * made of a raised letter o.
+ * Repairs words once all of one direction are known: letters pulled apart, superscripts and
+ * subscripts, degree signs made of a raised letter o.
  */
 final class WordRepair {
-  /** Superscripts and subscripts are at most this share of their neighbour's size (usually 0.58 to 0.7). */
+  /**
+   * Superscripts and subscripts are at most this share of their neighbour's size (usually 0.58 to
+   * 0.7).
+   */
   private static final double SCRIPT_SIZE = 0.86;
 
   /** How far from its neighbour a script may stand, in em of the neighbour. */
   private static final double SCRIPT_GAP = 0.3;
 
-  /** How far the base line of a superscript lies above, of a subscript below its neighbour's, in em. */
+  /**
+   * How far the base line of a superscript lies above, of a subscript below its neighbour's, in em.
+   */
   private static final double LEAST_RISE = 0.12;
 
   private static final double MOST_RISE = 0.8;
@@ -42,7 +47,10 @@ final class WordRepair {
     return joinScripts(joinSigns(marked));
   }
 
-  /** How far a sign may stand before its number, and how far a number before it makes it an operator, in em. */
+  /**
+   * How far a sign may stand before its number, and how far a number before it makes it an
+   * operator, in em.
+   */
   private static final double SIGN_GAP = 0.4;
 
   private static final double OPERAND_GAP = 1;
@@ -50,8 +58,9 @@ final class WordRepair {
   private static final String SIGNS = "+-\u2212\u00B1";
 
   /**
-   * Joins a sign set loosely before its number, as drawings have them, unless it stands between two numbers. With a
-   * space drawn after it, it may be the dash of a list, unless it is the sign of a raised or lowered tolerance.
+   * Joins a sign set loosely before its number, as drawings have them, unless it stands between two
+   * numbers. With a space drawn after it, it may be the dash of a list, unless it is the sign of a
+   * raised or lowered tolerance.
    */
   private static List<Piece> joinSigns(List<Piece> sorted) {
     List<Piece> out = new ArrayList<>(sorted);
@@ -71,14 +80,20 @@ final class WordRepair {
     return out;
   }
 
-  /** The piece of the same size on the same line within a gap to the right (1) or left (-1), or -1. */
+  /**
+   * The piece of the same size on the same line within a gap to the right (1) or left (-1), or -1.
+   */
   private static int beside(List<Piece> sorted, int at, double within, int way) {
     Piece piece = sorted.get(at);
-    for (int i = at + way; i >= 0 && i < sorted.size() && Math.abs(i - at) <= NEIGHBOURS; i += way) {
+    for (int i = at + way;
+        i >= 0 && i < sorted.size() && Math.abs(i - at) <= NEIGHBOURS;
+        i += way) {
       Piece other = sorted.get(i);
       double gap = way > 0 ? other.left() - piece.right() : piece.left() - other.right();
       boolean onLine = Math.abs(other.base() - piece.base()) <= 0.12 * piece.size();
-      if (onLine && piece.isSameSize(other) && gap >= -0.1 * piece.size()
+      if (onLine
+          && piece.isSameSize(other)
+          && gap >= -0.1 * piece.size()
           && gap <= within * piece.size()) {
         return i;
       }
@@ -86,7 +101,9 @@ final class WordRepair {
     return -1;
   }
 
-  /** Joins letters set apart evenly, as in "S P E C I F I C A T I O N"; pieces come line by line. */
+  /**
+   * Joins letters set apart evenly, as in "S P E C I F I C A T I O N"; pieces come line by line.
+   */
   private static List<Piece> joinSpread(List<Piece> pieces) {
     List<Piece> out = new ArrayList<>(pieces.size());
     int i = 0;
@@ -180,7 +197,8 @@ final class WordRepair {
           boolean goesOn =
               next >= 0
                   && out.get(next).raised() == 0
-                  && (touches(script, out.get(next), false) || out.get(next).text().startsWith("A"));
+                  && (touches(script, out.get(next), false)
+                      || out.get(next).text().startsWith("A"));
           out.set(before, goesOn ? whole.join(out.get(next)) : whole);
           if (goesOn) {
             out.remove(next);
@@ -211,8 +229,18 @@ final class WordRepair {
 
   private static Piece level(Piece whole, Piece on) {
     return new Piece(
-        whole.text(), whole.left(), whole.right(), on.base(), on.size(), on.bold(), on.light(),
-        on.recognised(), 0, whole.glyphs(), whole.gapBefore(), whole.gapAfter());
+        whole.text(),
+        whole.left(),
+        whole.right(),
+        on.base(),
+        on.size(),
+        on.bold(),
+        on.light(),
+        on.recognised(),
+        0,
+        whole.glyphs(),
+        whole.gapBefore(),
+        whole.gapAfter());
   }
 
   /** The piece that begins where this one ends, on or near its line, or -1. */
@@ -236,7 +264,9 @@ final class WordRepair {
     return -1;
   }
 
-  /** Whether two pieces stand close on one line; beside a script the space of its own line may lie. */
+  /**
+   * Whether two pieces stand close on one line; beside a script the space of its own line may lie.
+   */
   private static boolean touches(Piece left, Piece right, boolean script) {
     double em = Math.max(left.size(), right.size());
     double gap = right.left() - left.right();

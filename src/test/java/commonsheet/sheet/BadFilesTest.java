@@ -66,8 +66,7 @@ class BadFilesTest {
   @Test
   void brokenTableOfObjectsIsRepairedWhenTheFileIsWhole() throws SheetException {
     String whole =
-        new String(
-            Drawn.sheet().text(50, 100, 9, "Mass").bytes(), StandardCharsets.ISO_8859_1);
+        new String(Drawn.sheet().text(50, 100, 9, "Mass").bytes(), StandardCharsets.ISO_8859_1);
     String broken = whole.replaceAll("startxref\\s+\\d+", "startxref\n7");
     Path file = Drawn.save(folder, broken.getBytes(StandardCharsets.ISO_8859_1));
     assertEquals("Mass", SheetReader.read(file).pages().get(0).words().get(0).text());
@@ -113,8 +112,7 @@ class BadFilesTest {
   @Test
   void moreCharactersThanAPageHolds() {
     Path file = Drawn.sheet().lines(50, 100, 9, 12, "x".repeat(60), "y".repeat(60)).save(folder);
-    refuse(
-        SheetException.Kind.TOO_LARGE, file, new SheetSettings(300, 100, 1000, 1 << 20, 20));
+    refuse(SheetException.Kind.TOO_LARGE, file, new SheetSettings(300, 100, 1000, 1 << 20, 20));
   }
 
   @Test

@@ -6,7 +6,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class CharactersTest {
-  /** Codes of the Symbol font by PDF 32000-1, annex D.5; radicals by the Unicode Character Database. */
+  /**
+   * Codes of the Symbol font by PDF 32000-1, annex D.5; radicals by the Unicode Character Database.
+   */
   @ParameterizedTest
   @CsvSource({
     "F0B0, 00B0", "F0B1, 00B1", "F057, 03A9", "F06D, 03BC", "F0A3, 2264", "F0B3, 2265",
@@ -23,7 +25,6 @@ class CharactersTest {
   @ParameterizedTest
   @CsvSource({"00AD", "200B", "FEFF", "0001"})
   void silentCharacterGoes(String code) {
-    assertEquals(
-        "", Characters.normalise(Character.toString(Integer.parseInt(code, 16)), false));
+    assertEquals("", Characters.normalise(Character.toString(Integer.parseInt(code, 16)), false));
   }
 }

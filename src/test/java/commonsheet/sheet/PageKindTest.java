@@ -85,11 +85,7 @@ class PageKindTest {
           sheet
               .content()
               .drawImage(
-                  image,
-                  (float) x,
-                  (float) (below - y - height),
-                  (float) width,
-                  (float) height);
+                  image, (float) x, (float) (below - y - height), (float) width, (float) height);
         });
   }
 }

@@ -32,8 +32,7 @@ class WordsTest {
 
   @Test
   void gapsPartWordsWithoutASpaceDrawn() throws SheetException {
-    Page page =
-        Drawn.sheet().text(50, 100, 10, "2500").text(75, 100, 10, "mAh").readPage(folder);
+    Page page = Drawn.sheet().text(50, 100, 10, "2500").text(75, 100, 10, "mAh").readPage(folder);
     assertEquals(List.of("2500", "mAh"), texts(page));
   }
 
@@ -91,8 +90,7 @@ class WordsTest {
 
   @Test
   void footnoteMarkIsRaised() throws SheetException {
-    Page page =
-        Drawn.sheet().text(50, 100, 10, "Capacity").text(89.5, 96, 6, "1").readPage(folder);
+    Page page = Drawn.sheet().text(50, 100, 10, "Capacity").text(89.5, 96, 6, "1").readPage(folder);
     assertEquals(1, words(page).get(1).raised());
     assertEquals("Capacity 1", page.lines().get(0).text());
   }
@@ -215,8 +213,7 @@ class WordsTest {
 
   @Test
   void rotatedPageIsReadAsDisplayed() throws SheetException {
-    Drawn sheet =
-        Drawn.sheet().text(100, 300, 10, PDType1Font.HELVETICA, 90, "Mass 48 g");
+    Drawn sheet = Drawn.sheet().text(100, 300, 10, PDType1Font.HELVETICA, 90, "Mass 48 g");
     sheet.document().getPage(0).setRotation(90);
     Page page = sheet.readPage(folder);
     assertEquals(600, page.width(), 0.01);

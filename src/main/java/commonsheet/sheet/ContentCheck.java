@@ -11,26 +11,24 @@ import org.apache.pdfbox.cos.COSStream;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.common.PDStream;
 
-/** Looks how large a page's content becomes before it is unpacked into memory. */
-final class ContentSize {
-  /** Deflate packs at most some 1032 bytes into one (zlib, technical details). */
-  private static final long BEST_PACKING = 1032;
-
+/** Looks whether a page's content unpacks whole and to a bearable size, before it is read. */
+final class ContentCheck {
   private static final int CHUNK = 1 << 16;
 
-  private ContentSize() {}
+  private ContentCheck() {}
 
   /**
-   * Checks the content of a page.
+   * Checks the content of a page. The PDF library would stop at the first damaged byte and go on
+   * with what it has, so that half a page would pass for a whole one.
    *
    * @throws PageLimitException if it unpacks to more bytes than allowed
+   * @throws IOException if it is damaged
    */
   static void check(PDPage page, long most) throws IOException {
     Iterator<PDStream> streams = page.getContentStreams();
     while (streams.hasNext()) {
       COSStream stream = streams.next().getCOSObject();
-      boolean packed = COSName.FLATE_DECODE.equals(stream.getFilters());
-      if (packed && stream.getLength() > most / BEST_PACKING && unpacked(stream, most) > most) {
+      if (COSName.FLATE_DECODE.equals(stream.getFilters()) && unpacked(stream, most) > most) {
         throw new PageLimitException("unpacks to more than " + (most >> 20) + " MiB");
       }
     }
@@ -45,10 +43,23 @@ final class ContentSize {
         total += read;
         read = in.read(chunk);
       }
-    } catch (EOFException | ZipException damaged) {
-      // What has come out so far counts; whether the rest is lost is for the reader of the page to say.
+    } catch (EOFException endMarkMissing) {
+      // Some producers leave out the last bytes, which hold a checksum only.
       return total;
+    } catch (ZipException e) {
+      if (isDamage(e)) {
+        throw e;
+      }
     }
     return total;
+  }
+
+  /**
+   * Whether zlib met impossible data or a wrong checksum; a wrong header alone does not hurt the
+   * content.
+   */
+  private static boolean isDamage(ZipException e) {
+    String message = String.valueOf(e.getMessage());
+    return message.startsWith("invalid") || message.equals("incorrect data check");
   }
 }
