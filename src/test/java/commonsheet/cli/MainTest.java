@@ -36,7 +36,7 @@ class MainTest {
   void helpCarriesTheCaution() {
     Run run = Run.of("--help");
     assertEquals(ExitStatus.DONE, run.status());
-    assertTrue(run.out().contains("no substitute for the makers"), run.out());
+    assertTrue(run.out().contains("no substitute for the makers'"), run.out());
   }
 
   @Test

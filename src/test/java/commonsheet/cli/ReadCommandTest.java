@@ -1,0 +1,103 @@
+package commonsheet.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Whole runs of {@code read} and of what follows it, on the example sheets. */
+class ReadCommandTest {
+  private static final Path SHEETS = Path.of("fixtures", "sheets");
+  private static final String SHEET = SHEETS.resolve("tarnwick-tw18650-25n.pdf").toString();
+
+  @TempDir Path folder;
+
+  @Test
+  void aSheetGivesALineARecordAndATable() throws IOException {
+    Path records = folder.resolve("records");
+    Path table = folder.resolve("tables/comparison.csv");
+    Run run = Run.of("read", "--out", records.toString(), "--table", table.toString(), SHEET);
+    assertEquals(ExitStatus.DONE, run.status(), run.err());
+    assertTrue(run.out().startsWith(SHEET + ": "), run.out());
+    assertTrue(run.out().contains("TW18650-25N"), run.out());
+    assertTrue(Files.readString(table).contains("TW18650-25N"));
+    Path record = records.resolve(only(records));
+    assertTrue(run.out().contains(" → " + record), run.out());
+
+    Run compared = Run.of("table", records.toString());
+    assertEquals(ExitStatus.DONE, compared.status(), compared.err());
+    assertTrue(run.out().endsWith(compared.out()), compared.out());
+  }
+
+  @Test
+  void oneBadFileEndsNothingAndIsNamed() throws IOException {
+    Path story = Files.writeString(folder.resolve("story.pdf"), "Once upon a time");
+    Run run =
+        Run.of("read", "--out", folder.resolve("records").toString(), story.toString(), SHEET);
+    assertEquals(ExitStatus.SOME_UNREADABLE, run.status());
+    assertTrue(run.err().contains("story.pdf"), run.err());
+    assertEquals(1, run.err().lines().count(), run.err());
+    only(folder.resolve("records"));
+  }
+
+  @Test
+  void nothingReadableWritesNothing() {
+    Path missing = folder.resolve("missing.pdf");
+    Run run = Run.of("read", "--out", folder.resolve("records").toString(), missing.toString());
+    assertEquals(ExitStatus.NONE_READABLE, run.status());
+    assertEquals("", run.out());
+    assertFalse(Files.exists(folder.resolve("records")));
+  }
+
+  @Test
+  void aFolderThatCannotBeWrittenToIsSaid() throws IOException {
+    Path taken = Files.writeString(folder.resolve("records"), "a file, not a folder");
+    Run run = Run.of("read", "--out", taken.toString(), SHEET);
+    assertEquals(ExitStatus.NOT_WRITTEN, run.status());
+    assertTrue(run.err().contains(taken.toString()), run.err());
+  }
+
+  @Test
+  void jsonGoesToStandardOutputAndNoFileIsWritten() throws IOException {
+    Run run = Run.of("read", "--format", "json", SHEET);
+    assertEquals(ExitStatus.DONE, run.status(), run.err());
+    JsonNode record = new ObjectMapper().readTree(run.out());
+    assertEquals("commonsheet/cell-record/1", record.path("schema").asText());
+    assertEquals("tarnwick-tw18650-25n.pdf", record.path("source").path("file").asText());
+  }
+
+  @Test
+  void aRecordThatIsNoneIsNamedByTable() throws IOException {
+    Path broken = Files.writeString(folder.resolve("broken.json"), "{}");
+    Run run = Run.of("table", broken.toString());
+    assertEquals(ExitStatus.NONE_READABLE, run.status());
+    assertTrue(run.err().contains("broken.json is not a valid record"), run.err());
+  }
+
+  @Test
+  void theScoreOfAnExampleIsToldAndHeldAgainstAMinimum() {
+    String truth = SHEETS.toString();
+    Run run = Run.of("score", "--truth", truth, SHEET);
+    assertEquals(ExitStatus.DONE, run.status(), run.err());
+    assertTrue(run.out().contains("tarnwick-tw18650-25n"), run.out());
+    Run high = Run.of("score", "--truth", truth, "--minimum-recall", "1.01", SHEET);
+    assertEquals(ExitStatus.BELOW_MINIMUM, high.status());
+  }
+
+  private static Path only(Path records) throws IOException {
+    try (Stream<Path> files = Files.list(records)) {
+      List<Path> names = files.map(Path::getFileName).toList();
+      assertEquals(1, names.size(), names.toString());
+      return names.get(0);
+    }
+  }
+}
