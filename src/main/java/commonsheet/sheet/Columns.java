@@ -58,8 +58,37 @@ record Columns(List<Double> lefts, List<Double> rights) {
       }
       x++;
     }
-    return new Columns(lefts, rights);
+    return new Columns(lefts, rights).withNumbersApart(lines, size);
   }
+
+  /**
+   * Parts columns of bare numbers (minimum, typical, maximum) that stand closer than other columns
+   * do.
+   */
+  private Columns withNumbersApart(List<List<Line>> lines, double size) {
+    List<Double> newLefts = new ArrayList<>();
+    List<Double> newRights = new ArrayList<>();
+    for (int c = 0; c < count(); c++) {
+      newLefts.add(lefts.get(c));
+      for (double[] strip : NumberColumns.strips(fragmentsIn(lines, c), LEAST_NUMBER_GAP * size)) {
+        newRights.add(strip[0]);
+        newLefts.add(strip[1]);
+      }
+      newRights.add(rights.get(c));
+    }
+    return new Columns(newLefts, newRights);
+  }
+
+  private List<Line> fragmentsIn(List<List<Line>> lines, int column) {
+    return lines.stream()
+        .flatMap(List::stream)
+        .filter(
+            f -> f.box().x() >= lefts.get(column) - 1 && f.box().right() <= rights.get(column) + 1)
+        .toList();
+  }
+
+  /** Narrowest white gap between columns of bare numbers, in em: a space is no wider. */
+  private static final double LEAST_NUMBER_GAP = 0.3;
 
   int count() {
     return lefts.size();

@@ -1,9 +1,7 @@
 package commonsheet.sheet;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 
 /** Sorts what a page draws by what it can mean to a reader, and drops what cannot be seen. */
 final class InkCollector {
@@ -36,8 +34,6 @@ final class InkCollector {
 
   private record Backdrop(Box box, double light) {}
 
-  private record Place(String text, long column, long row) {}
-
   private final List<Glyph> glyphs = new ArrayList<>();
   private final List<Box> strokes = new ArrayList<>();
   private final List<Box> fills = new ArrayList<>();
@@ -45,7 +41,7 @@ final class InkCollector {
   private final List<Box> images = new ArrayList<>();
   private final List<Box> outlines = new ArrayList<>();
   private final List<Backdrop> backdrops = new ArrayList<>();
-  private final Map<Place, List<Integer>> placed = new HashMap<>();
+  private final DoublePrints doublePrints = new DoublePrints();
 
   Ink ink() {
     return new Ink(glyphs, strokes, fills, curves, images, outlines);
@@ -72,28 +68,13 @@ final class InkCollector {
    * Whether a letter lies where the same one was printed already; the first is then marked bold.
    */
   private boolean isSecondPrint(Glyph glyph) {
-    double near = glyph.size() * DOUBLE_PRINT;
-    long column = Math.round(glyph.x() / 4);
-    long row = Math.round(glyph.y() / 4);
-    for (long c = column - 1; c <= column + 1; c++) {
-      for (long r = row - 1; r <= row + 1; r++) {
-        for (int i : placed.getOrDefault(new Place(glyph.text(), c, r), List.of())) {
-          Glyph first = glyphs.get(i);
-          double apart =
-              Math.max(near, 0) - Math.hypot(first.x() - glyph.x(), first.y() - glyph.y());
-          boolean sameSize = Math.abs(first.size() - glyph.size()) < 0.2 * glyph.size();
-          if (apart >= 0 && sameSize) {
-            boolean visible = !first.hidden() || glyph.hidden();
-            glyphs.set(i, visible ? bold(first, !first.hidden() && !glyph.hidden()) : glyph);
-            return true;
-          }
-        }
-      }
+    int i = doublePrints.firstOf(glyph, glyphs);
+    if (i >= 0) {
+      Glyph first = glyphs.get(i);
+      boolean visible = !first.hidden() || glyph.hidden();
+      glyphs.set(i, visible ? bold(first, !first.hidden() && !glyph.hidden()) : glyph);
     }
-    placed
-        .computeIfAbsent(new Place(glyph.text(), column, row), p -> new ArrayList<>(1))
-        .add(glyphs.size());
-    return false;
+    return i >= 0;
   }
 
   private static Glyph bold(Glyph g, boolean bold) {

@@ -27,7 +27,7 @@ import org.apache.pdfbox.util.Vector;
  * Goes once through a page's content and notes what is drawn: characters, lines, areas, pictures.
  */
 final class PageScanner extends PDFGraphicsStreamEngine {
-  /** Operators between two looks at the clock. */
+  /** Operators and characters between two looks at the clock. */
   private static final int CLOCK_EVERY = 1024;
 
   private final SheetSettings limits;
@@ -40,7 +40,7 @@ final class PageScanner extends PDFGraphicsStreamEngine {
   private boolean clipping;
   private int pathPieces;
   private int glyphs;
-  private int operators;
+  private int steps;
   private int hiddenDepth;
   private List<Path2D> clipsSeen;
   private int clipsCounted;
@@ -75,15 +75,20 @@ final class PageScanner extends PDFGraphicsStreamEngine {
 
   @Override
   protected void processOperator(Operator operator, List<COSBase> operands) throws IOException {
-    if (++operators % CLOCK_EVERY == 0 && System.nanoTime() > deadline) {
+    checkClock();
+    super.processOperator(operator, operands);
+  }
+
+  private void checkClock() {
+    if (++steps % CLOCK_EVERY == 0 && System.nanoTime() > deadline) {
       throw new PageLimitException("takes more than " + limits.secondsPerPage() + " seconds");
     }
-    super.processOperator(operator, operands);
   }
 
   @Override
   protected void showGlyph(Matrix matrix, PDFont font, int code, Vector displacement)
       throws IOException {
+    checkClock();
     if (++glyphs > limits.maximumGlyphs()) {
       throw new PageLimitException("holds more than " + limits.maximumGlyphs() + " characters");
     }

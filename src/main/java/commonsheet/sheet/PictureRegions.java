@@ -54,6 +54,28 @@ record PictureRegions(List<Box> boxes, boolean drawn) {
 
   /** Joins boxes that overlap or nearly touch, so that a picture cut into tiles counts once. */
   static List<Box> merge(List<Box> boxes) {
+    List<Box> rows = mergeNeighbours(boxes);
+    return rows.size() > MOST_PICTURES ? List.of(Box.around(rows)) : mergeAll(rows);
+  }
+
+  /** Pictures beyond which they are taken for one: a mosaic drawn in no order. */
+  private static final int MOST_PICTURES = 2000;
+
+  /** Joins each box to the one drawn before it if they touch, as the tiles of a row do. */
+  private static List<Box> mergeNeighbours(List<Box> boxes) {
+    List<Box> out = new ArrayList<>();
+    for (Box box : boxes) {
+      int last = out.size() - 1;
+      if (last >= 0 && near(out.get(last), box)) {
+        out.set(last, out.get(last).union(box));
+      } else {
+        out.add(box);
+      }
+    }
+    return out;
+  }
+
+  private static List<Box> mergeAll(List<Box> boxes) {
     List<Box> out = new ArrayList<>();
     for (Box box : boxes) {
       Box grown = box;

@@ -24,9 +24,6 @@ final class ReadingOrder {
    */
   private static final double LEVEL = 0.6;
 
-  /** How far level lines may differ, as a share of the font size. */
-  private static final double LEVEL_SLACK = 0.12;
-
   /** Words per line from which a column is running text, and how full its lines then are. */
   private static final double PROSE_WORDS = 4.5;
 
@@ -38,7 +35,7 @@ final class ReadingOrder {
   private ReadingOrder() {}
 
   /**
-   * Regions of words in reading order.
+   * Regions of words in reading order. Within, fragments always come ordered from top to bottom.
    *
    * @param frames upright rulings that belong to no table: frames of the page, rules between
    *     columns
@@ -46,16 +43,12 @@ final class ReadingOrder {
   static List<List<Word>> regions(List<Word> words, List<Ruling> frames) {
     List<List<Word>> out = new ArrayList<>();
     List<Fragment> fragments =
-        LineBuilder.fragments(words, GUTTER).stream().map(Fragment::of).toList();
+        LineBuilder.fragments(words, GUTTER).stream()
+            .map(Fragment::of)
+            .sorted(Comparator.comparingDouble(f -> f.box().centreY()))
+            .toList();
     cutAtFrames(fragments, frames, 0, out);
     return out;
-  }
-
-  /** A piece of a line without a wide gap, its box and font size at hand. */
-  private record Fragment(Line line, Box box, double size) {
-    static Fragment of(Line line) {
-      return new Fragment(line, line.box(), line.words().get(0).size());
-    }
   }
 
   /** Share of a region's fragments that must stand beside a rule for it to part columns. */
@@ -77,7 +70,7 @@ final class ReadingOrder {
           && !left.isEmpty()
           && !right.isEmpty()
           && left.size() + right.size() == beside.size()
-          && (isFrameMark(left) || isFrameMark(right) || levelShare(left, right) < LEVEL)) {
+          && (isFrameMark(left) || isFrameMark(right) || LevelLines.share(left, right) < LEVEL)) {
         List<Fragment> above =
             fragments.stream().filter(f -> f.box().centreY() < gutter.top()).toList();
         List<Fragment> below =
@@ -141,17 +134,15 @@ final class ReadingOrder {
     if (fragments.size() < 2 * LEAST_LINES) {
       return null;
     }
-    List<Fragment> byTop = new ArrayList<>(fragments);
-    byTop.sort(Comparator.comparingDouble(f -> f.box().centreY()));
     double size =
         fragments.stream().mapToDouble(Fragment::size).sorted().toArray()[fragments.size() / 2];
     Gutter best = null;
     List<Double> tried = new ArrayList<>();
-    for (Fragment start : byTop) {
+    for (Fragment start : fragments) {
       double x = start.box().x();
       if (tried.stream().noneMatch(t -> Math.abs(t - x) < 1.5)) {
         tried.add(x);
-        Gutter gutter = at(x, byTop, size);
+        Gutter gutter = at(x, fragments, size);
         if (gutter != null && (best == null || gutter.shared() > best.shared() + 1)) {
           best = gutter;
         }
@@ -197,7 +188,7 @@ final class ReadingOrder {
     if (a.size() < LEAST_LINES || b.size() < LEAST_LINES) {
       return null;
     }
-    boolean parts = (isProse(a) && isProse(b)) || levelShare(a, b) < LEVEL;
+    boolean parts = (isProse(a) && isProse(b)) || LevelLines.share(a, b) < LEVEL;
     Box all = Box.around(fragments.stream().map(Fragment::box).toList());
     return parts ? new Gutter(x, all.y(), all.bottom(), bottom - top) : null;
   }
@@ -213,60 +204,4 @@ final class ReadingOrder {
         column.stream().mapToDouble(f -> f.box().width()).average().orElse(0) / all.width();
     return words >= PROSE_WORDS && fill >= PROSE_FILL;
   }
-
-  /**
-   * Share of the sparser side's lines level with a line of the other, or midway between two of
-   * them.
-   */
-  private static double levelShare(List<Fragment> a, List<Fragment> b) {
-    return a.size() <= b.size() ? share(a, b) : share(b, a);
-  }
-
-  private static double share(List<Fragment> few, List<Fragment> many) {
-    int level = 0;
-    for (int i = 0; i < few.size(); i++) {
-      boolean alone = isLevel(few.get(i), many);
-      boolean asPair =
-          (i > 0 && isPairLevel(few.get(i - 1), few.get(i), many))
-              || (i + 1 < few.size() && isPairLevel(few.get(i), few.get(i + 1), many));
-      level += alone || asPair ? 1 : 0;
-    }
-    return (double) level / few.size();
-  }
-
-  /** Whether a line stands level with one of the others, or centred on two of them. */
-  private static boolean isLevel(Fragment line, List<Fragment> others) {
-    for (int i = 0; i < others.size(); i++) {
-      if (meet(line, line, others.get(i), others.get(i))
-          || (i > 0 && meet(line, line, others.get(i - 1), others.get(i)))) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  /** Whether one of the others stands centred on two lines. */
-  private static boolean isPairLevel(Fragment first, Fragment second, List<Fragment> others) {
-    return others.stream().anyMatch(o -> meet(first, second, o, o));
-  }
-
-  /**
-   * Whether the middles of two pairs of neighbouring lines of about the same size of print are
-   * level.
-   */
-  private static boolean meet(Fragment a, Fragment b, Fragment c, Fragment d) {
-    double size = a.size();
-    double ratio = size / c.size();
-    double pitch =
-        Math.max(b.box().centreY() - a.box().centreY(), d.box().centreY() - c.box().centreY());
-    double middle = (a.box().centreY() + b.box().centreY()) / 2;
-    double other = (c.box().centreY() + d.box().centreY()) / 2;
-    return Math.abs(middle - other) <= LEVEL_SLACK * size
-        && pitch < 2 * size
-        && ratio > SAME_PRINT
-        && ratio < 1 / SAME_PRINT;
-  }
-
-  /** Ratio of font sizes from which lines can be of one row. */
-  private static final double SAME_PRINT = 0.82;
 }

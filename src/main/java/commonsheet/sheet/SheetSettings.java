@@ -22,10 +22,10 @@ public record SheetSettings(
     int secondsPerPage) {
 
   /**
-   * Limits that serve every sheet: 300 pages, 200 000 characters, 2 million path pieces, 256 MiB,
+   * Limits that serve every sheet: 300 pages, 100 000 characters, 2 million path pieces, 256 MiB,
    * 20 s.
    */
   public static SheetSettings defaults() {
-    return new SheetSettings(300, 200_000, 2_000_000, 256L << 20, 20);
+    return new SheetSettings(300, 100_000, 2_000_000, 256L << 20, 20);
   }
 }

@@ -1,9 +1,12 @@
 package commonsheet.sheet;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 
 /** Makes words of the characters of a page. */
@@ -55,8 +58,9 @@ final class WordBuilder {
         (turn, turned) -> {
           Turn way = new Turn(turn);
           List<Piece> pieces = WordRepair.repair(joinOnLines(runs(turned, way)));
+          Set<Piece> watermarks = watermarks(pieces);
           for (Piece piece : pieces) {
-            boolean apart = turn != 0 || isWatermark(piece, pieces);
+            boolean apart = turn != 0 || watermarks.contains(piece);
             (apart ? aside : body).add(word(piece, way));
           }
         });
@@ -68,11 +72,23 @@ final class WordBuilder {
 
   private static final double WATERMARK_LIGHT = 0.6;
 
+  /** Words of a watermark at most; a page with more large light words is set in them. */
+  private static final int WATERMARK_WORDS = 60;
+
   /** Large light letters with other words over them. */
-  private static boolean isWatermark(Piece piece, List<Piece> all) {
-    if (piece.size() < WATERMARK_SIZE || piece.light() < WATERMARK_LIGHT) {
-      return false;
+  private static Set<Piece> watermarks(List<Piece> pieces) {
+    List<Piece> large =
+        pieces.stream()
+            .filter(p -> p.size() >= WATERMARK_SIZE && p.light() >= WATERMARK_LIGHT)
+            .toList();
+    Set<Piece> found = Collections.newSetFromMap(new IdentityHashMap<>());
+    if (large.size() <= WATERMARK_WORDS) {
+      large.stream().filter(p -> liesUnderWords(p, pieces)).forEach(found::add);
     }
+    return found;
+  }
+
+  private static boolean liesUnderWords(Piece piece, List<Piece> all) {
     double top = piece.base() - ABOVE * piece.size();
     return all.stream()
         .anyMatch(

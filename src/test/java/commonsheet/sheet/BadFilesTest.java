@@ -15,9 +15,12 @@ import java.util.Arrays;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.PDResources;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.common.PDStream;
 import org.apache.pdfbox.pdmodel.encryption.AccessPermission;
 import org.apache.pdfbox.pdmodel.encryption.StandardProtectionPolicy;
+import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -136,13 +139,49 @@ class BadFilesTest {
         new SheetSettings(300, 1_000_000, 1_000_000, 1 << 24, 0));
   }
 
+  /** Each of ten forms draws the next one ten times: ten thousand million lines from 2 kB. */
+  @Test
+  void formsThatDrawEachOther() throws IOException {
+    Drawn sheet = Drawn.sheet();
+    PDFormXObject inner = null;
+    for (int level = 0; level < 10; level++) {
+      PDFormXObject form = new PDFormXObject(sheet.document());
+      form.setBBox(new PDRectangle(400, 600));
+      form.setResources(new PDResources());
+      StringBuilder drawing = new StringBuilder("0 0 m 10 10 l S ");
+      if (inner != null) {
+        String name = form.getResources().add(inner).getName();
+        drawing.append(("/" + name + " Do ").repeat(10));
+      }
+      try (OutputStream out = form.getStream().createOutputStream()) {
+        out.write(drawing.toString().getBytes(StandardCharsets.US_ASCII));
+      }
+      inner = form;
+    }
+    sheet.content().drawForm(inner);
+    refuse(
+        SheetException.Kind.TOO_LARGE,
+        sheet.save(folder),
+        new SheetSettings(300, 1000, 100_000, 1 << 24, 1));
+  }
+
+  /** Words strewn over a page, as on maps, are read in bearable time. */
+  @Test
+  void thousandsOfStrewnWords() throws SheetException {
+    Drawn sheet = Drawn.sheet();
+    for (int i = 0; i < 3000; i++) {
+      sheet.text(i * 7919L % 390, 5 + i * 104729L % 590, 3, "w" + i);
+    }
+    assertTrue(sheet.readPage(folder).words().size() > 2000);
+  }
+
   private static String[] lines(int count) {
     String[] lines = new String[count];
     Arrays.fill(lines, "Mass");
     return lines;
   }
 
-  /** 400 MB of spaces pack into 400 kB. */
+  /** 16 MB of spaces pack into 16 kB. */
   @Test
   void contentThatUnpacksToManyTimesItsSize() throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
@@ -152,7 +191,7 @@ class BadFilesTest {
       PDStream content = new PDStream(document);
       byte[] spaces = " ".repeat(1 << 16).getBytes(StandardCharsets.US_ASCII);
       try (OutputStream stream = content.createOutputStream(COSName.FLATE_DECODE)) {
-        for (int i = 0; i < 6400; i++) {
+        for (int i = 0; i < 256; i++) {
           stream.write(spaces);
         }
       }
@@ -160,8 +199,8 @@ class BadFilesTest {
       document.save(out);
     }
     Path file = Drawn.save(folder, out.toByteArray());
-    assertTrue(Files.size(file) < 2_000_000);
-    refuse(SheetException.Kind.TOO_LARGE, file);
+    assertTrue(Files.size(file) < 100_000);
+    refuse(SheetException.Kind.TOO_LARGE, file, new SheetSettings(300, 1000, 1000, 8 << 20, 20));
   }
 
   private void refuse(SheetException.Kind kind, Path file) {
