@@ -221,7 +221,10 @@ final class EntryReader {
           statistics.of(
               kind.name(), figure, own.role(), naming.fromInside(entry, own.text(), figures, figures.indexOf(figure)));
       boolean inPassing = isInPassing(entry, own.text(), figure, kind);
-      if (statistic == null && own.role() == Role.STATED && asksForAtLeast(entry)) {
+      boolean promised =
+          own.role() == Role.STATED && asksForAtLeast(entry)
+              || kind.dimension() == Dimension.RATIO && sentences.introducedBy(own.text().text(), figure, "atleast");
+      if (statistic == null && promised) {
         statistic = Statistic.MINIMUM;
       }
       Candidate candidate =

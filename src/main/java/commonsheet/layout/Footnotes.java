@@ -20,11 +20,11 @@ import java.util.regex.Pattern;
 /** Footnotes of a sheet by page and marker, and the markers that labels and values carry. */
 final class Footnotes {
   private static final String SIGN =
-      "\\*{1,3}\\d{0,2}|[\u203B\u2020\u2021]\\d{0,2}|\\(\\d\\)|[\u00B9\u00B2\u00B3\u2074-\u2079]\\)?|\u6CE8\\d?|(?:Note|NOTE|Anm\\.?|Nota|Remark|REMARK)s?\\s?\\(?\\d?\\)?(?=\\s*[:\uFF1A])|(?:Note|NOTE|Anm\\.?|Nota)\\s?\\d";
+      "\\*{1,3}\\d{0,2}|[\u203B\u2020\u2021]\\d{0,2}|\\(\\d\\)|[\u00B9\u00B2\u00B3\u2074-\u2079]\\)?|\u6CE8\\s?[:\uFF1A]?\\s?[\\d\u2460-\u2473]|[\u2460-\u2473]|(?:Note|NOTE|Anm\\.?|Nota|Remark|REMARK)s?\\s?\\(?\\d?\\)?(?=\\s*[:\uFF1A])|(?:Note|NOTE|Anm\\.?|Nota)\\s?\\d";
   private static final Pattern START = Pattern.compile("^\\s*(" + SIGN + ")\\s*[:.\uFF1A]?\\s*(?=\\S)");
   private static final Pattern MARK =
       Pattern.compile("(" + SIGN + ")(?=\\s|$|[):.,\uFF1A])");
-  private static final Pattern FURTHER = Pattern.compile("(?<=[\\s.])(\\*\\d|\\(\\d\\)|[\u00B9\u00B2\u00B3\u2074-\u2079])\\s*(?=\\p{Lu}|\\d)");
+  private static final Pattern FURTHER = Pattern.compile("(?<=[\\s.\u3002\uFF1B;])(\\*\\d|\\(\\d\\)|[\u2460-\u2473]|[\u00B9\u00B2\u00B3\u2074-\u2079])\\s*(?=\\p{Lu}|\\p{IsHan}|\\d)");
   private static final int LONGEST_LINES = 6;
 
   private final Map<String, Passage> notes = new LinkedHashMap<>();
@@ -114,7 +114,7 @@ final class Footnotes {
   }
 
   private static String key(int page, String marker) {
-    return page + " " + marker.replaceAll("[\\s)]", "");
+    return page + " " + marker.replaceAll("[\\s):\uFF1A\u6CE8]", "");
   }
 
   /** The notes that the markers in these passages point to, on the page or, where it has none, on the next. */

@@ -8,10 +8,14 @@ import java.util.Set;
 /** Which languages a sheet is written in: by script, and by small words that only one language has. */
 final class Languages {
   /** So many different small words of a language must appear. */
-  private static final int ENOUGH = 3;
+  private static final int ENOUGH = 4;
 
   private static final Map<String, Set<String>> SMALL_WORDS =
       Map.of(
+          "fr",
+          Set.of(
+              "le", "les", "des", "du", "à", "et", "pour", "courant", "tension", "capacité", "décharge", "température", "masse",
+              "énergie", "nominale", "après", "élément", "maximal"),
           "de",
           Set.of(
               "und", "der", "die", "das", "bei", "mit", "nach", "von", "für", "nicht", "zelle", "wert", "einheit", "mindestens",
@@ -28,7 +32,7 @@ final class Languages {
   static List<String> of(String text) {
     List<String> languages = new ArrayList<>(List.of("en"));
     Set<String> words = Vocabulary.wordsOf(text);
-    for (String code : List.of("de", "es")) {
+    for (String code : List.of("de", "es", "fr")) {
       if (SMALL_WORDS.get(code).stream().filter(words::contains).count() >= ENOUGH) {
         languages.add(code);
       }

@@ -150,7 +150,7 @@ public final class RecordReader {
         String heading = above.map(Clauses.Heading::text).orElse(section);
         Passage context = above.map(h -> paragraphs(h, found.headings())).orElse(Passage.EMPTY);
         Table parted = sharedRows.parted(table);
-        Tables.Result result = tables.entries(page.number(), parted, heading, context, first ? carry : null);
+        Tables.Result result = tables.entries(page.number(), parted, heading, context, first || carry != null && carry.hasModels() ? carry : null);
         first = false;
         entries.addAll(result.entries());
         carry = result.carry();

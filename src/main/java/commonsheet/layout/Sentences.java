@@ -159,7 +159,7 @@ final class Sentences {
     if (view.justAfterText("dod") || view.justAfter("humidity")) {
       return OTHER;
     }
-    if (view.justAfter("soc") || view.justAfter("charge") || view.sinceLastFigure("soc")) {
+    if (view.justAfter("soc") || view.rightAfter("charge") || view.sinceLastFigure("soc")) {
       return STATE_OF_CHARGE;
     }
     return RETENTION;
@@ -282,6 +282,12 @@ final class Sentences {
       return hits.stream()
           .anyMatch(
               h -> h.start() >= figure().end() && h.start() <= limit && h.means(concept) && joined(h.start()));
+    }
+
+    /** Whether a concept follows with nothing but a space between. */
+    boolean rightAfter(String concept) {
+      return hits.stream()
+          .anyMatch(h -> h.start() >= figure().end() && h.start() - figure().end() <= 1 && h.means(concept));
     }
 
     boolean justAfterText(String word) {

@@ -13,13 +13,17 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Turns the rows of a table into entries: what each column holds, which labels a row has, what stands beside it. */
 final class Tables {
   private static final Pattern CLAUSE_NUMBER = Pattern.compile("\\(?\\d{1,2}([.．]\\d{1,2}){0,3}[.)]?|[IVX]{1,4}|[a-z][.)]");
   private static final Pattern MODEL_CODE =
-      Pattern.compile("(?=.*\\p{L})(?=.*\\d)[\\p{L}\\d][\\p{L}\\d\\-/.+]{3,24}( ?\\d{1,5} ?mAh)?");
+      Pattern.compile("(?=.*\\p{L})(?=.*\\d)([\\p{L}\\d][\\p{L}\\d\\-/.+]{3,24}|\\p{Lu}{2,6} \\d{3,6}[\\p{L}\\d\\-]{0,6})( ?\\d{1,5} ?mAh)?");
+
+  /** "[mAh] at 0.2 C": the unit, then what it is measured at. */
+  private static final Pattern BRACKETED_UNIT = Pattern.compile("\\s*\\[([^\\]\\d]{1,8})\\]");
 
   private final Vocabulary vocabulary;
   private final FigureParser parser;
@@ -49,15 +53,22 @@ final class Tables {
 
   /** The columns and the last labels of a table that may go on on the next page. */
   record Carry(double left, double right, List<Role> roles, List<Passage> headings, List<Passage> labels, String section) {
+    /** Columns of several models hold for the tables below on the same page. */
+    boolean hasModels() {
+      return roles.contains(Role.MODEL);
+    }
+
     boolean goesOnIn(Table table) {
       return table.columns() == roles.size()
           && Math.abs(table.box().x() - left) < 12
-          && Math.abs(table.box().right() - right) < 12;
+          && (Math.abs(table.box().right() - right) < 12 || hasModels() && Math.abs(table.box().right() - right) < 60);
     }
   }
 
-  static boolean looksLikeModel(String text) {
-    return MODEL_CODE.matcher(text.trim()).matches();
+  /** Whether a text is a name such as "BF18-26"; a figure with a unit ("0.5C") is none. */
+  private boolean looksLikeModel(String text) {
+    String name = text.trim();
+    return MODEL_CODE.matcher(name).matches() && parser.find(name).stream().allMatch(f -> f.unit() == null);
   }
 
   /** The reading of one table; holds what was seen so far while going down its rows. */
@@ -176,6 +187,7 @@ final class Tables {
       }
       boolean models = filled.size() >= 3 && filled.stream().skip(1).filter(c -> looksLikeModel(c.text())).count() >= 2;
       boolean labels = known.size() == 1 && known.get(0) == Role.LABEL && filled.size() >= 2;
+      models |= namesModels(filled);
       return row == 0 && (models || labels && filled.stream().noneMatch(this::hasFigure));
     }
 
@@ -210,13 +222,24 @@ final class Tables {
           && cells.stream().noneMatch(this::hasUnitFigure);
     }
 
+    /** "Type | EZ 503450 | EZ 604878": the label says that what stands beside it are models. */
+    private boolean namesModels(List<Cell> filled) {
+      List<Hit> hits = vocabulary.identityHits(filled.get(0).text());
+      return filled.size() >= 3
+          && hits.stream().anyMatch(h -> h.means("model"))
+          && filled.stream().skip(1).allMatch(c -> c.text().chars().anyMatch(Character::isDigit) && !hasUnitFigure(c));
+    }
+
     private void takeHeader(List<Cell> cells) {
       headed = true;
       Arrays.fill(roles, Role.UNKNOWN);
       Arrays.fill(headings, Passage.EMPTY);
+      boolean models = namesModels(cells.stream().filter(c -> !c.isEmpty()).toList());
+      int firstFilled = cells.stream().filter(c -> !c.isEmpty()).findFirst().map(Cell::column).orElse(0);
       for (Cell cell : cells) {
         Optional<Role> role = role(cell);
-        boolean model = role.isEmpty() && looksLikeModel(cell.text());
+        boolean named = models && cell.column() > firstFilled && !cell.isEmpty();
+        boolean model = named || role.isEmpty() && looksLikeModel(cell.text());
         for (int c = cell.column(); c < cell.column() + cell.columns() && c < roles.length; c++) {
           roles[c] = model ? Role.MODEL : role.orElse(Role.UNKNOWN);
           if (model || roles[c].holdsValues()) {
@@ -224,6 +247,7 @@ final class Tables {
           }
         }
       }
+      guessNumbersAndUnits();
       if (Arrays.stream(roles).noneMatch(r -> r == Role.LABEL)) {
         nameLabelColumn();
       }
@@ -277,6 +301,12 @@ final class Tables {
 
     private void guessRoles() {
       headed = true;
+      guessNumbersAndUnits();
+      nameLabelColumn();
+    }
+
+    /** A first column of clause numbers, a later one of units: told by what stands in them, headed or not. */
+    private void guessNumbersAndUnits() {
       for (int c = 0; c < roles.length; c++) {
         List<String> texts = columnTexts(c);
         if (roles[c] == Role.UNKNOWN && !texts.isEmpty()) {
@@ -289,7 +319,6 @@ final class Tables {
           }
         }
       }
-      nameLabelColumn();
     }
 
     private List<String> columnTexts(int column) {
@@ -300,6 +329,9 @@ final class Tables {
     }
 
     private boolean isUnit(String text) {
+      if (BRACKETED_UNIT.matcher(text).lookingAt()) {
+        return true;
+      }
       List<Figure> figures = parser.find("1 " + text);
       return figures.size() == 1 && figures.get(0).unit() != null && figures.get(0).end() >= text.length() + 1
           && !Character.isDigit(text.charAt(0));
@@ -445,7 +477,15 @@ final class Tables {
             labels.add(passage(cell));
             startsHere |= cell.row() == row;
           }
-          case UNIT -> unit = cell.text().trim();
+          case UNIT -> {
+            Matcher bracketed = BRACKETED_UNIT.matcher(cell.text());
+            if (bracketed.lookingAt()) {
+              unit = bracketed.group(1);
+              conditions = conditions.then(passage(cell).part(bracketed.end(), passage(cell).text().length()));
+            } else {
+              unit = cell.text().trim();
+            }
+          }
           case CONDITION, REMARK -> conditions = conditions.then(passage(cell));
           case UNKNOWN -> {
             if (hasUnitFigure(cell) && !figureSeen || isBareNumber(cell)) {

@@ -82,7 +82,7 @@ final class Vocabulary {
         }
       }
     }
-    return all == 0 ? 0 : known / (double) all;
+    return all == 0 ? hits.isEmpty() ? 0 : 1 : known / (double) all;
   }
 
   List<Hit> roleHits(String heading) {
