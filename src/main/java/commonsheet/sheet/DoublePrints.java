@@ -13,6 +13,9 @@ final class DoublePrints {
   /** Share of the font size two prints of one letter may lie apart. */
   private static final double APART = 0.13;
 
+  /** Points two prints of the largest letters may lie apart. */
+  private static final double FARTHEST = 8;
+
   /** Share of the font size by which the two may differ in size. */
   private static final double SAME_SIZE = 0.2;
 
@@ -26,7 +29,7 @@ final class DoublePrints {
    * one.
    */
   int firstOf(Glyph glyph, List<Glyph> glyphs) {
-    double near = glyph.size() * APART;
+    double near = Math.min(FARTHEST, glyph.size() * APART);
     long top = square(glyph.y() + near);
     long right = square(glyph.x() + near);
     for (long row = square(glyph.y() - near); row <= top; row++) {

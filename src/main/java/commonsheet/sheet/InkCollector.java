@@ -32,6 +32,11 @@ final class InkCollector {
    */
   private static final double DOUBLE_PRINT = 0.13;
 
+  /** Font sizes in points outside of which nothing can be read, or nothing fits on a page. */
+  private static final double SMALLEST_PRINT = 0.5;
+
+  private static final double LARGEST_PRINT = 1500;
+
   private record Backdrop(Box box, double light) {}
 
   private final List<Glyph> glyphs = new ArrayList<>();
@@ -48,6 +53,9 @@ final class InkCollector {
   }
 
   void glyph(Glyph glyph, Box clip) {
+    if (!(glyph.size() > SMALLEST_PRINT && glyph.size() < LARGEST_PRINT)) {
+      return;
+    }
     double x = glyph.x() + glyph.advanceX() / 2;
     double y = glyph.y() + glyph.advanceY() / 2;
     double slack = glyph.size() / 2;

@@ -4,15 +4,25 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.graphics.optionalcontent.PDOptionalContentProperties;
 
 /** Takes from a page what it draws and puts it upright: words, rulings, curves, pictures. */
 final class PageReader {
+  /**
+   * Longest side of a page in points: 200 inches, the limit of PDF 1.7 (ISO 32000-1, annex C.2).
+   */
+  private static final double LARGEST_PAGE = 14_400;
+
   private PageReader() {}
 
   static PageContent read(
       PDPage page, int number, PDOptionalContentProperties layers, SheetSettings limits)
       throws IOException {
+    PDRectangle size = page.getCropBox();
+    if (Math.max(size.getWidth(), size.getHeight()) > LARGEST_PAGE) {
+      throw new PageLimitException("is more than five metres long");
+    }
     Ink ink = PageScanner.scan(page, layers, limits);
     Frame frame = upright(page, ink);
     WordBuilder.Written written = new WordBuilder(frame).build(ink.glyphs());

@@ -9,7 +9,7 @@ package commonsheet.sheet;
  * @param size font size in points
  * @param bold whether the font calls itself bold
  * @param turn direction of reading: 0 left to right, 90 bottom to top, 180 upside down, 270 top to
- *     bottom
+ *     bottom; a slanted word has its angle, counter-clockwise in whole degrees
  * @param raised superscript (1), subscript (-1) or on the line (0), seen against its neighbours
  * @param recognised whether the word was recognised from a picture instead of written in the file
  * @param confidence 0 to 1; 1 for written words

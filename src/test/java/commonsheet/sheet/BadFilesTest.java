@@ -165,6 +165,18 @@ class BadFilesTest {
         new SheetSettings(300, 1000, 100_000, 1 << 24, 1));
   }
 
+  @Test
+  void pageLargerThanAField() {
+    Drawn sheet = new Drawn().page(1e8, 1e8).text(50, 100, 9, "Mass").text(9e7, 100, 9, "48 g");
+    refuse(SheetException.Kind.TOO_LARGE, sheet.save(folder));
+  }
+
+  @Test
+  void letterLargerThanThePageIsNotRead() throws SheetException {
+    Drawn sheet = Drawn.sheet().text(50, 100, 9, "Mass").text(-1e6, 1e6, 1e7, "X");
+    assertEquals(1, sheet.readPage(folder).words().size());
+  }
+
   /** Words strewn over a page, as on maps, are read in bearable time. */
   @Test
   void thousandsOfStrewnWords() throws SheetException {
