@@ -47,10 +47,12 @@ final class Clauses {
 
   private final Vocabulary vocabulary;
   private final FigureParser parser;
+  private final Naming naming;
 
-  Clauses(Vocabulary vocabulary, FigureParser parser) {
+  Clauses(Vocabulary vocabulary, FigureParser parser, Naming naming) {
     this.vocabulary = vocabulary;
     this.parser = parser;
+    this.naming = naming;
   }
 
   /** The entries of a page's lines, given the heading the page before ended under. */
@@ -167,7 +169,7 @@ final class Clauses {
     void endClause() {
       if (!body.isBlank() && (labelHasValue || !label.isBlank() || !section.isBlank())) {
         List<Passage> labels = new ArrayList<>();
-        if (!above.isBlank()) {
+        if (!above.isBlank() && !naming.namesWith(List.of(label), body, parser.find(body.text()), "")) {
           labels.add(above);
         }
         if (!label.isBlank()) {
@@ -201,6 +203,7 @@ final class Clauses {
     private boolean goesOnAbove(Line line) {
       return !lastLabel.isBlank()
           && line.box().x() - lastX > INDENT
+          && line.box().y() - lastLabelBottom > -line.box().height()
           && line.box().y() - lastLabelBottom < 1.5 * line.box().height();
     }
 

@@ -13,12 +13,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * Takes one entry of a sheet for what it says: names the quantity by the concepts of its labels, picks the figures that
  * can be its value, and gives the rest as conditions.
  */
 final class EntryReader {
+  private static final Pattern UNIT_IN_LABEL = Pattern.compile("[(\\[\uFF08]\\s*([^()\\[\\]\\d]{1,8}?)\\s*[)\\]\uFF09]");
+
   /** A figure within the first words of a passage is what the passage is about. */
   private static final int FIRST_WORDS = 8;
 
@@ -33,6 +37,7 @@ final class EntryReader {
   private final Candidates candidates;
   private final Procedures procedures;
   private final CycleLife cycleLife;
+  private final DimensionSeries dimensionSeries;
   private final StorageShare storageShare;
   private final TemperatureLimits temperatureLimits;
   private final TemperatureColumns temperatureColumns;
@@ -51,6 +56,7 @@ final class EntryReader {
     this.cycleLife = new CycleLife(parser, sentences, candidates);
     this.temperatureColumns = new TemperatureColumns(parser, sentences, terms, quantities, candidates);
     this.temperatureLimits = new TemperatureLimits(parser, sentences, candidates);
+    this.dimensionSeries = new DimensionSeries(vocabulary);
     this.storageShare = new StorageShare(vocabulary, parser, candidates);
   }
 
@@ -155,9 +161,13 @@ final class EntryReader {
 
   private List<Candidate> readPiece(Entry entry, Entry.Value own, Set<String> outer) {
     Passage piece = own.text();
-    List<Figure> figures = withUnits(parser, parser.find(piece.text()), own.unit());
+    List<Figure> figures = figures(entry, own, outer);
     List<Candidate> found = new ArrayList<>();
     Set<Figure> used = new HashSet<>();
+    List<DimensionSeries.Named> series = dimensionSeries.read(entry.labels(), figures);
+    if (!series.isEmpty()) {
+      return dimensions(entry, own, figures, series);
+    }
     Map<Term, List<Figure>> named = naming.named(entry, piece, figures, withColumn(outer, own.role()), own.conditions());
     for (Map.Entry<Term, List<Figure>> entryOfTerm : named.entrySet()) {
       Term term = entryOfTerm.getKey();
@@ -166,7 +176,7 @@ final class EntryReader {
         continue;
       }
       List<Figure> open = entryOfTerm.getValue().stream().filter(f -> !used.contains(f)).toList();
-      if (open.isEmpty() || !used.isEmpty() && !Naming.isSentence(piece.text())) {
+      if (open.isEmpty()) {
         continue;
       }
       List<Figure> values = Fit.values(kind, open, piece.text());
@@ -178,6 +188,27 @@ final class EntryReader {
     return found;
   }
 
+  /** The figures of a piece, with the unit of column or label where they have none, multiples of C as such. */
+  private List<Figure> figures(Entry entry, Entry.Value own, Set<String> outer) {
+    List<Figure> figures = withUnits(parser, parser.find(own.text().text()), own.unit());
+    for (Passage label : entry.labels()) {
+      figures = withUnits(parser, figures, unitInBrackets(label.text()));
+    }
+    return outer.contains("current") ? figures.stream().map(Sentences::asRate).toList() : figures;
+  }
+
+  /** "Weight (g)": the unit that a label gives in brackets; empty where it gives none. */
+  private String unitInBrackets(String label) {
+    Matcher bracket = UNIT_IN_LABEL.matcher(label);
+    while (bracket.find()) {
+      List<Figure> unit = parser.find("1 " + bracket.group(1));
+      if (unit.size() == 1 && unit.get(0).unit() != null && unit.get(0).end() == bracket.group(1).length() + 2) {
+        return bracket.group(1);
+      }
+    }
+    return "";
+  }
+
   /** A column headed "Max." makes "Charge current" a maximum, unless the label says which current it is. */
   private static Set<String> withColumn(Set<String> outer, Role role) {
     Statistic statistic = Statistics.column(role);
@@ -185,6 +216,20 @@ final class EntryReader {
       return outer;
     }
     return Naming.merge(outer, Set.of(statistic.label()));
+  }
+
+  private List<Candidate> dimensions(
+      Entry entry, Entry.Value own, List<Figure> figures, List<DimensionSeries.Named> series) {
+    List<Candidate> found = new ArrayList<>();
+    for (DimensionSeries.Named named : series) {
+      Statistic statistic =
+          statistics.of(
+              named.quantity(), named.figure(), own.role(),
+              naming.fromInside(entry, own.text(), figures, figures.indexOf(named.figure())));
+      found.add(
+          candidates.of(entry, entry.layoutRule(), own.text(), named.quantity(), statistic, named.figure(), List.of()));
+    }
+    return found;
   }
 
   /** Numbers without units scattered in text (the ticks of a chart) are no values. */
@@ -232,6 +277,9 @@ final class EntryReader {
       if (values.size() > 1 && figure.qualifier() == null && sameKind(values)) {
         candidate = candidate.doubted("several values stand here: " + own.text().shown());
       }
+      if (own.role() == Role.UNKNOWN) {
+        candidate = candidate.doubted("the row has values in several columns, and nothing says whose each is");
+      }
       if (term.weak()) {
         candidate = candidate.doubted("the label leaves room for another quantity: " + entry.label());
       }
@@ -277,7 +325,7 @@ final class EntryReader {
     List<Told> told = new ArrayList<>(sentences.read(value.heading().text(), direction));
     for (Told t : sentences.read(value.text().text(), direction)) {
       boolean own = values.stream().anyMatch(f -> f.start() == t.figure().start());
-      boolean farTime = isTime(t) && values.stream().noneMatch(f -> Naming.sameSentence(value.text().text(), f, t.figure()));
+      boolean farTime = quantities.get(quantity).range() && isTime(t) && values.stream().noneMatch(f -> Naming.sameSentence(value.text().text(), f, t.figure()));
       if (!own && !farTime) {
         told.add(t);
       }

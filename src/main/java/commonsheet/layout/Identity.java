@@ -300,12 +300,27 @@ final class Identity {
     return found.isPresent() ? found : nameLine(first);
   }
 
-  private static Optional<Found> firstMatch(List<Page> pages, Pattern pattern) {
+  /** "Lithium Ion Cell IRONWOOD SYSTEMS, INC.": what is sold stands before who sells it. */
+  private String withoutPreface(String name) {
+    String rest = name;
+    while (rest.contains(" ") && isPreface(rest.substring(0, rest.indexOf(' ')))) {
+      rest = rest.substring(rest.indexOf(' ') + 1).trim();
+    }
+    return rest;
+  }
+
+  private boolean isPreface(String word) {
+    String plain = word.toLowerCase(Locale.ROOT);
+    return plain.equals("cell") || plain.equals("battery") || words.notInNames().contains(plain);
+  }
+
+  private Optional<Found> firstMatch(List<Page> pages, Pattern pattern) {
     for (Page page : pages) {
       for (Line line : allLines(page)) {
         Matcher company = pattern.matcher(line.text());
         if (company.find()) {
           String name = company.group(1).trim().replaceFirst("[,;]$", "");
+          name = withoutPreface(name);
           if (pattern.equals(MADE_BY)) {
             name = name.replaceFirst("\\.$", "");
           }

@@ -18,6 +18,7 @@ final class PhraseTree {
   }
 
   private final Node root = new Node();
+  private final Spelling spelling = new Spelling();
   private final Map<String, List<String>> singleWords = new HashMap<>();
 
   /** A later phrase of the same words adds nothing: the first vocabulary that names it decides. */
@@ -26,6 +27,7 @@ final class PhraseTree {
     List<Tokens.Token> tokens = Tokens.of(phrase);
     for (Tokens.Token token : tokens) {
       node = node.next.computeIfAbsent(token.form(), form -> new Node());
+      spelling.learn(token.form());
     }
     if (node.means == null && node != root) {
       node.means = List.copyOf(means);
@@ -56,7 +58,12 @@ final class PhraseTree {
     Node best = null;
     int bestLength = 0;
     for (int i = first; i < tokens.size(); i++) {
-      node = node.next.get(tokens.get(i).form());
+      Node next = node.next.get(tokens.get(i).form());
+      if (next == null) {
+        String meant = spelling.meant(tokens.get(i).form());
+        next = meant == null ? null : node.next.get(meant);
+      }
+      node = next;
       if (node == null) {
         break;
       }

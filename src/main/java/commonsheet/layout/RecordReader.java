@@ -135,7 +135,7 @@ public final class RecordReader {
 
   private static List<Entry> entries(
       Sheet sheet, Vocabulary vocabulary, FigureParser parser, Naming naming, Footnotes footnotes) {
-    Clauses clauses = new Clauses(vocabulary, parser);
+    Clauses clauses = new Clauses(vocabulary, parser, naming);
     Tables tables = new Tables(vocabulary, parser, naming);
     SharedRows sharedRows = new SharedRows(naming::standsAlone);
     List<Entry> entries = new ArrayList<>(footnotes.entries());

@@ -5,6 +5,7 @@ import static commonsheet.layout.Told.Part.*;
 import commonsheet.quantity.Dimension;
 import commonsheet.quantity.Figure;
 import commonsheet.quantity.FigureParser;
+import commonsheet.quantity.TradeUnit;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -32,6 +33,8 @@ final class Sentences {
   /** No lithium-ion cell on sale is charged to less, lithium titanate apart. Common practice, no source. */
   private static final double LOWEST_CHARGE_VOLTAGE = 3.4;
 
+  private static final TradeUnit RATE = new TradeUnit("h-1", Dimension.RATE);
+
   /** Which way the current goes. */
   enum Direction {
     CHARGE,
@@ -50,15 +53,19 @@ final class Sentences {
 
   /** The figures of a text in order, each with its part; {@code byDefault} is the direction where the text says none. */
   List<Told> read(String text, Direction byDefault) {
-    List<Figure> figures = parser.find(text);
+    List<Hit> hits = vocabulary.hits(text);
+    List<Figure> figures = parser.find(text).stream().map(f -> speaksOfCurrent(hits, f) ? asRate(f) : f).toList();
     if (figures.isEmpty()) {
       return List.of();
     }
-    List<Hit> hits = vocabulary.hits(text);
     List<Told> told = new ArrayList<>();
     for (int i = 0; i < figures.size(); i++) {
       Figure figure = figures.get(i);
       if (figure.unit() == null) {
+        continue;
+      }
+      if (figure.unit().dimension() == Dimension.VOLTAGE && figure.isRange()) {
+        told.addAll(voltageWindow(figure));
         continue;
       }
       told.add(new Told(part(text, hits, figures, i, byDefault), figure));
@@ -66,11 +73,51 @@ final class Sentences {
     return told;
   }
 
+  private static boolean speaksOfCurrent(List<Hit> hits, Figure figure) {
+    return hits.stream()
+        .anyMatch(
+            h ->
+                h.start() >= figure.end()
+                    && h.start() - figure.end() <= ADJACENT
+                    && (h.means("charge") || h.means("discharge") || h.means("rate") || h.means("current")));
+  }
+
   /** Whether a concept stands between the figure before (or the sentence's start) and this figure. */
   boolean introducedBy(String text, Figure figure, String concept) {
     List<Figure> figures = parser.find(text);
     int index = figures.indexOf(figure);
     return index >= 0 && new View(text, vocabulary.hits(text), figures, index).joinedTo(concept);
+  }
+
+  /** "20C" was taken for a temperature without its degree sign; where a current is spoken of it is a multiple of C. */
+  static Figure asRate(Figure figure) {
+    boolean bareC =
+        figure.ambiguous()
+            && figure.unit() != null
+            && figure.unit().dimension() == Dimension.TEMPERATURE
+            && figure.value() != null
+            && figure.low() == null
+            && figure.text().trim().endsWith("C");
+    return bareC
+        ? new Figure(
+            figure.start(), figure.end(), figure.text(), figure.value(), null, null, figure.bound(), figure.qualifier(),
+            figure.approximate(), RATE, false)
+        : figure;
+  }
+
+  /** "4.2 to 3.0 V": from the end of charge to the end of discharge. */
+  private static List<Told> voltageWindow(Figure figure) {
+    double high = Math.max(figure.low(), figure.high());
+    double low = Math.min(figure.low(), figure.high());
+    boolean window = figure.unit().ucum().equals("V") && high >= LOWEST_CHARGE_VOLTAGE && low < LOWEST_CHARGE_VOLTAGE;
+    return window
+        ? List.of(new Told(CHARGE_VOLTAGE, single(figure, high)), new Told(CUTOFF_VOLTAGE, single(figure, low)))
+        : List.of();
+  }
+
+  private static Figure single(Figure figure, double value) {
+    return new Figure(
+        figure.start(), figure.end(), figure.text(), value, null, null, figure.bound(), null, false, figure.unit(), false);
   }
 
   private Told.Part part(String text, List<Hit> hits, List<Figure> figures, int index, Direction byDefault) {
@@ -315,7 +362,24 @@ final class Sentences {
       if (after != Direction.UNKNOWN) {
         return after;
       }
-      return preceding();
+      Direction before = preceding();
+      return before == Direction.UNKNOWN ? laterInSentence() : before;
+    }
+
+    /** "at 0.2C down to 2.75 V discharged": the verb comes last. */
+    private Direction laterInSentence() {
+      int end = sentenceEnd();
+      for (Hit hit : hits) {
+        if (hit.start() >= figure().end() && hit.end() <= end && directionOf(hit) != Direction.UNKNOWN && !isPast(hit)) {
+          return Tokens.isIdeograph(text.charAt(hit.start())) ? directionOf(hit) : Direction.UNKNOWN;
+        }
+      }
+      return Direction.UNKNOWN;
+    }
+
+    /** "after charging" in Chinese and Japanese: the word for after follows. */
+    private boolean isPast(Hit hit) {
+      return hit.end() < text.length() && (text.charAt(hit.end()) == '\u540E' || text.charAt(hit.end()) == '\u5F8C');
     }
 
     private Direction following() {
@@ -343,7 +407,10 @@ final class Sentences {
       int start = sentenceStart();
       Hit last = null;
       for (Hit hit : hits) {
-        if (hit.start() >= start && hit.end() <= figure().start() && directionOf(hit) != Direction.UNKNOWN) {
+        if (hit.start() >= start
+            && hit.end() <= figure().start()
+            && directionOf(hit) != Direction.UNKNOWN
+            && !isPast(hit)) {
           if (last != null
               && hit.start() - last.end() <= 5
               && directionOf(last) != directionOf(hit)

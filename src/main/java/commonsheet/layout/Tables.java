@@ -87,6 +87,9 @@ final class Tables {
     private Role[] rolesBefore;
     private final List<Passage>[] lists;
     private final Passage[] columnLabels;
+    private final String[] headingTexts;
+    private final Set<Cell> rivals = new HashSet<>();
+    private int lastStatedRow = -2;
 
     Reading(int page, Table table, String section, Passage context) {
       this.page = page;
@@ -97,6 +100,7 @@ final class Tables {
       this.headings = new Passage[table.columns()];
       this.lists = newLists(table.columns());
       this.columnLabels = new Passage[table.columns()];
+      this.headingTexts = new String[table.columns()];
       Arrays.fill(roles, Role.UNKNOWN);
       Arrays.fill(headings, Passage.EMPTY);
     }
@@ -151,7 +155,7 @@ final class Tables {
             continue;
           }
           if (isStated(cells, row)) {
-            takeStated(cells);
+            takeStated(cells, row);
           } else {
             read(cells, row);
           }
@@ -241,6 +245,7 @@ final class Tables {
         boolean named = models && cell.column() > firstFilled && !cell.isEmpty();
         boolean model = named || role.isEmpty() && looksLikeModel(cell.text());
         for (int c = cell.column(); c < cell.column() + cell.columns() && c < roles.length; c++) {
+          headingTexts[c] = cell.text();
           roles[c] = model ? Role.MODEL : role.orElse(Role.UNKNOWN);
           if (model || roles[c].holdsValues()) {
             headings[c] = passage(cell);
@@ -421,7 +426,9 @@ final class Tables {
       return false;
     }
 
-    private void takeStated(List<Cell> cells) {
+    private void takeStated(List<Cell> cells, int row) {
+      boolean stacked = lastStatedRow == row - 1;
+      lastStatedRow = row;
       if (rolesBefore == null) {
         rolesBefore = roles.clone();
       }
@@ -429,7 +436,7 @@ final class Tables {
         if (statedDimension(cell) != null) {
           for (int c = cell.column(); c < cell.column() + cell.columns() && c < roles.length; c++) {
             roles[c] = Role.STATED;
-            headings[c] = passage(cell);
+            headings[c] = stacked ? headings[c].then(passage(cell)) : passage(cell);
           }
         }
       }
@@ -517,13 +524,13 @@ final class Tables {
         }
         return;
       }
-      add(grouped(labels, valueCells), valueCells, conditions, unit);
+      add(grouped(labels, valueCells, unit), valueCells, conditions, unit);
     }
 
     /** "Minimum" below "Capacity, typical": a label that says nothing by itself goes on with the group above. */
-    private List<Passage> grouped(List<Passage> labels, List<Cell> valueCells) {
+    private List<Passage> grouped(List<Passage> labels, List<Cell> valueCells, String unit) {
       Passage value = passage(valueCells.get(0));
-      List<Figure> figures = parser.find(value.text());
+      List<Figure> figures = EntryReader.withUnits(parser, parser.find(value.text()), unit);
       if (naming.namesWith(labels, value, figures, section)) {
         lastNamed = labels;
         return labels;
@@ -571,6 +578,10 @@ final class Tables {
       if (plain.size() < 2) {
         return;
       }
+      if (plain.stream().filter(this::hasFigure).map(this::dimensions).distinct().count() == 1 && plain.stream().filter(this::hasFigure).count() > 1) {
+        keepCellOverPack(valueCells, plain);
+        return;
+      }
       Cell last = plain.get(plain.size() - 1);
       for (int i = plain.size() - 1; i >= 0; i--) {
         if (hasFigure(plain.get(i))) {
@@ -586,6 +597,26 @@ final class Tables {
           valueCells.remove(cell);
         }
       }
+    }
+
+    private Set<Dimension> dimensions(Cell cell) {
+      Set<Dimension> dimensions = new HashSet<>();
+      parser.find(cell.text()).stream().filter(f -> f.unit() != null).forEach(f -> dimensions.add(f.unit().dimension()));
+      return dimensions;
+    }
+
+    /** Columns of a cell and of a pack built of it: the cell's counts. Where the headings do not tell, all are rivals. */
+    private void keepCellOverPack(List<Cell> valueCells, List<Cell> plain) {
+      List<Cell> ofCell = plain.stream().filter(c -> conceptsOfHeading(c).contains("cell")).toList();
+      if (!ofCell.isEmpty() && ofCell.size() < plain.size()) {
+        plain.stream().filter(c -> !ofCell.contains(c)).forEach(valueCells::remove);
+        return;
+      }
+      plain.forEach(c -> rivals.add(c));
+    }
+
+    private Set<String> conceptsOfHeading(Cell cell) {
+      return vocabulary.conceptsOf(headingTexts[cell.column()] == null ? "" : headingTexts[cell.column()]);
     }
 
     /** A row without a label, or with one that only adds a condition, goes on with the label above. */
@@ -661,6 +692,10 @@ final class Tables {
       List<Entry.Value> values = new ArrayList<>();
       for (Cell cell : valueCells) {
         Role column = roles[cell.column()];
+        if (rivals.contains(cell)) {
+          values.add(new Entry.Value(Role.UNKNOWN, Passage.EMPTY, passage(cell), unit, Passage.EMPTY));
+          continue;
+        }
         Role role = column == Role.UNKNOWN || column.holdsConditions() || isForAllModels(cell, valueCells) ? Role.VALUE : column;
         if (addList(values, cell, unit)) {
           continue;
