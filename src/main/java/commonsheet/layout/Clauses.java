@@ -17,9 +17,10 @@ import java.util.regex.Pattern;
  * a gap, and headings with the paragraph below them.
  */
 final class Clauses {
-  private static final Pattern MARKER =
+  static final Pattern MARKER =
       Pattern.compile(
           "^\\s*(\\d{1,2}([.\uFF0E]\\d{1,2}){1,3}[.\uFF0E)\u3001]?(?=\\s+\\p{L}|\\p{IsHan}|\\p{Lu}\\p{L})"
+              + "|\\d{1,2}-\\d{1,2}(?=\\s+\\p{Lu})"
               + "|\\d{1,2}[.\uFF0E)\u3001]-?(?=\\s*\\p{L})|\\d{1,2}(?=\\s+(\\p{Lu}|\\p{IsHan}))|[(\uFF08](\\d{1,2}|[a-h])[)\uFF09]"
               + "|[\u2460-\u2473]|[a-z]\\)|[\u2022\u25CF\u25C6\u25A0\u25AA\u25C7\u25CB\u2023-])\\s*");
 

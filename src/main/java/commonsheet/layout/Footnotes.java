@@ -20,19 +20,22 @@ import java.util.regex.Pattern;
 /** Footnotes of a sheet by page and marker, and the markers that labels and values carry. */
 final class Footnotes {
   private static final String SIGN =
-      "\\*{1,3}\\d{0,2}|[\u203B\u2020\u2021]\\d{0,2}|\\(\\d\\)|[\u00B9\u00B2\u00B3\u2074-\u2079]\\)?|\u6CE8\\s?[:\uFF1A]?\\s?[\\d\u2460-\u2473]|[\u2460-\u2473]|(?:Note|NOTE|Anm\\.?|Nota|Remark|REMARK)s?\\s?\\(?\\d?\\)?(?=\\s*[:\uFF1A])|(?:Note|NOTE|Anm\\.?|Nota)\\s?\\d";
+      "\\*{1,3}\\d{0,2}|\\d\\)|[\u203B\u2020\u2021]\\d{0,2}|\\(\\d\\)|[\u00B9\u00B2\u00B3\u2074-\u2079]\\)?|\u6CE8\\s?[:\uFF1A]?\\s?[\\d\u2460-\u2473]|[\u2460-\u2473]|(?:Note|NOTE|Anm\\.?|Nota|Remark|REMARK)s?\\s?\\(?\\d?\\)?(?=\\s*[:\uFF1A])|(?:Note|NOTE|Anm\\.?|Nota)\\s?\\d";
   private static final Pattern START = Pattern.compile("^\\s*(" + SIGN + ")\\s*[:.\uFF1A]?\\s*(?=\\S)");
   private static final Pattern MARK =
       Pattern.compile("(" + SIGN + ")(?=\\s|$|[):.,\uFF1A])");
   private static final Pattern FURTHER = Pattern.compile("(?<=[\\s.\u3002\uFF1B;])(\\*\\d|\\(\\d\\)|[\u2460-\u2473]|[\u00B9\u00B2\u00B3\u2074-\u2079])\\s*(?=\\p{Lu}|\\p{IsHan}|\\d)");
+  private static final Pattern TRAILING = Pattern.compile("(?<=[\\p{L}\\]])\\s?(\\(?\\d\\))(?=\\s|$)");
   private static final int LONGEST_LINES = 6;
 
   private final Map<String, Passage> notes = new LinkedHashMap<>();
+  private final Set<String> marks = new HashSet<>();
   private final Map<Integer, Set<Line>> lines = new HashMap<>();
 
   static Footnotes of(Sheet sheet) {
     Footnotes footnotes = new Footnotes();
     for (Page page : sheet.pages()) {
+      footnotes.noteMarks(page);
       footnotes.read(page, page.lines());
       for (Table table : page.tables()) {
         for (int row = 0; row < table.rows(); row++) {
@@ -46,6 +49,18 @@ final class Footnotes {
   /** The lines of a page that are footnotes. */
   Set<Line> lines(int page) {
     return lines.getOrDefault(page, Set.of());
+  }
+
+  /** Which numbers in brackets stand at the end of labels: "Typical capacity 1)". */
+  private void noteMarks(Page page) {
+    for (Table table : page.tables()) {
+      for (Cell cell : table.cells()) {
+        Matcher trailing = TRAILING.matcher(cell.text());
+        while (trailing.find()) {
+          marks.add(key(page.number(), trailing.group(1)));
+        }
+      }
+    }
   }
 
   /** A row whose first cell begins like a note is one, over all its cells; a cell may hold several notes. */
@@ -67,7 +82,7 @@ final class Footnotes {
     for (int i = 0; i < block.size(); i++) {
       String text = Passage.of(page.number(), List.of(block.get(i))).text();
       Matcher start = START.matcher(text);
-      if (!start.find() || start.group(1).startsWith("(") && !looksLikeNote(text, start.end())) {
+      if (!start.find() || !isNote(page, text, start)) {
         continue;
       }
       List<Line> note = new ArrayList<>(List.of(block.get(i)));
@@ -77,7 +92,7 @@ final class Footnotes {
             next.box().y() - block.get(j - 1).box().bottom() < next.box().height()
                 && next.box().x() - block.get(i).box().x() < 60
                 && next.box().x() - block.get(i).box().x() > -10;
-        if (!close || START.matcher(Passage.of(page.number(), List.of(next)).text()).find()) {
+        if (!close || Clauses.MARKER.matcher(next.text()).find() || START.matcher(Passage.of(page.number(), List.of(next)).text()).find()) {
           break;
         }
         note.add(next);
@@ -85,6 +100,13 @@ final class Footnotes {
       lines.computeIfAbsent(page.number(), p -> new HashSet<>()).addAll(note);
       keep(Passage.of(page.number(), note), start.group(1), start.end());
     }
+  }
+
+  /** A sign of its own always begins a note; a number in brackets only where a label carries it or the words are a note's. */
+  private boolean isNote(Page page, String text, Matcher start) {
+    char first = start.group(1).charAt(0);
+    boolean number = first == '(' || Character.isDigit(first);
+    return !number || marks.contains(key(page.number(), start.group(1))) || looksLikeNote(text, start.end());
   }
 
   /** A line may hold several notes: "*1 At 20 °C. *2 At 25 °C." */

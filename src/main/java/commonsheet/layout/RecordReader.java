@@ -119,6 +119,8 @@ public final class RecordReader {
   private static Entry withFootnotes(Entry entry, Footnotes footnotes) {
     List<Passage> marked = new ArrayList<>(entry.labels());
     entry.values().forEach(v -> marked.add(v.text()));
+    entry.values().forEach(v -> marked.add(v.conditions()));
+    marked.add(entry.conditions());
     Passage notes = footnotes.pointedToBy(marked);
     return notes.isBlank()
         ? entry

@@ -20,6 +20,8 @@ enum Role {
   MODEL,
   /** A heading that is itself a condition of the values below it: a temperature, a time, a rate. */
   STATED,
+  /** A column about something else than the cell, such as a pack built of it. */
+  OTHER,
   /** No heading, or one that says nothing known. */
   UNKNOWN;
 

@@ -54,7 +54,9 @@ final class Sentences {
   /** The figures of a text in order, each with its part; {@code byDefault} is the direction where the text says none. */
   List<Told> read(String text, Direction byDefault) {
     List<Hit> hits = vocabulary.hits(text);
-    List<Figure> figures = parser.find(text).stream().map(f -> speaksOfCurrent(hits, f) ? asRate(f) : f).toList();
+    List<Figure> printed = parser.find(text);
+    List<Figure> figures =
+        printed.stream().map(f -> speaksOfCurrent(hits, f) || hasAmperes(printed, f) ? asRate(f) : f).toList();
     if (figures.isEmpty()) {
       return List.of();
     }
@@ -71,6 +73,17 @@ final class Sentences {
       told.add(new Told(part(text, hits, figures, i, byDefault), figure));
     }
     return told;
+  }
+
+  /** "10C (300 A)": the amperes in the bracket say that C is no temperature. */
+  private static boolean hasAmperes(List<Figure> figures, Figure figure) {
+    return figures.stream()
+        .anyMatch(
+            f ->
+                f.start() >= figure.end()
+                    && f.start() - figure.end() <= ADJACENT
+                    && f.unit() != null
+                    && f.unit().dimension() == Dimension.CURRENT);
   }
 
   private static boolean speaksOfCurrent(List<Hit> hits, Figure figure) {

@@ -40,12 +40,39 @@ final class Tables {
    * @param context the paragraph above the table
    */
   Result entries(int page, Table table, String section, Passage context, Carry before) {
-    Reading reading = new Reading(page, table, section, context);
-    if (before != null && before.goesOnIn(table)) {
+    Table read = modelsInRows(table) ? turned(table) : table;
+    Reading reading = new Reading(page, read, section, context);
+    if (before != null && before.goesOnIn(read)) {
       reading.takeOver(before);
     }
     List<Entry> entries = reading.entries();
     return new Result(entries, reading.carry());
+  }
+
+  /** A selection guide: a model in every row, a quantity at the head of every column. */
+  private boolean modelsInRows(Table table) {
+    int headingRows = table.at(0, 0).map(Cell::rows).orElse(1);
+    if (table.columns() < 4 || table.rows() - headingRows < 2) {
+      return false;
+    }
+    for (int row = headingRows; row < table.rows(); row++) {
+      Optional<Cell> first = table.at(row, 0);
+      if (first.isEmpty() || !looksLikeModel(first.get().text())) {
+        return false;
+      }
+    }
+    long named =
+        table.cells().stream().filter(c -> c.row() == 0 && c.column() > 0 && naming.standsAlone(c.text())).count();
+    return named >= 2;
+  }
+
+  /** Rows for columns; the places of the cells on the page stay as they are. */
+  private static Table turned(Table table) {
+    List<Cell> cells = new ArrayList<>();
+    for (Cell c : table.cells()) {
+      cells.add(new Cell(c.column(), c.row(), c.columns(), c.rows(), c.box(), c.lines()));
+    }
+    return new Table(table.box(), table.ruled(), table.columns(), table.rows(), cells);
   }
 
   /** What a table gave, and what a continuation of it on the next page must know. */
@@ -252,6 +279,7 @@ final class Tables {
           }
         }
       }
+      setPackAside(cells);
       guessNumbersAndUnits();
       if (Arrays.stream(roles).noneMatch(r -> r == Role.LABEL)) {
         nameLabelColumn();
@@ -277,6 +305,20 @@ final class Tables {
       return hits.stream()
           .min(Comparator.comparingDouble(h -> Math.abs(passage.box(h.start(), h.end()).centreX() - centre)))
           .map(h -> Role.named(h.means().get(0)));
+    }
+
+    /** "Single cell | Battery pack": the pack's column says nothing about the cell. */
+    private void setPackAside(List<Cell> cells) {
+      boolean aCell = cells.stream().anyMatch(c -> isOf(c, "cell"));
+      for (Cell cell : cells) {
+        if (aCell && isOf(cell, "pack") && !isOf(cell, "cell")) {
+          Arrays.fill(roles, cell.column(), Math.min(roles.length, cell.column() + cell.columns()), Role.OTHER);
+        }
+      }
+    }
+
+    private boolean isOf(Cell cell, String concept) {
+      return vocabulary.conceptsOf(cell.text()).contains(concept);
     }
 
     /** "Item | Characteristics | Remark": of two headings that could head the labels, the later heads the values. */
@@ -479,7 +521,7 @@ final class Tables {
         }
         Role role = fitsList(cell) ? Role.VALUE : roles[cell.column()];
         switch (role) {
-          case NUMBER -> {}
+          case NUMBER, OTHER -> {}
           case LABEL, SYMBOL -> {
             labels.add(passage(cell));
             startsHere |= cell.row() == row;
