@@ -56,6 +56,7 @@ final class Candidates {
         piece.recognisedConfidence(figure.start(), figure.end()),
         false,
         null,
+        null,
         doubts);
   }
 

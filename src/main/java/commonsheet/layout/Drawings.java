@@ -120,7 +120,7 @@ final class Drawings {
     return new Candidate(
         quantity, statistic, millimetres.value(), millimetres.low(), millimetres.high(), null, Conditions.NONE,
         text.page(), text.box(), text.shown(), Method.TEXT_LINE, "drawing/" + quantity,
-        text.recognisedConfidence(0, text.text().length()), true, null, doubts);
+        text.recognisedConfidence(0, text.text().length()), true, null, null, doubts);
   }
 
   // ---- words that stand together, whichever way they are turned ----

@@ -38,6 +38,11 @@ record Entry(
     values = List.copyOf(values);
   }
 
+  /** This entry with other conditions beside it. */
+  Entry with(Passage other) {
+    return new Entry(page, labels, values, other, context, section, method, layoutRule);
+  }
+
   String label() {
     StringBuilder all = new StringBuilder();
     for (Passage label : labels) {

@@ -356,10 +356,7 @@ final class Reconciler {
     if (c.confidence() != null && c.confidence() < CONFIDENT) {
       doubts.add("the words were recognised from a picture with confidence " + shown(c.confidence()));
     }
-    String note =
-        c.rate() == null
-            ? null
-            : shown(c.rate()) + " C of the " + statisticOf(reference) + "capacity " + shown(reference.orElseThrow().value()) + " A.h";
+    String note = note(c, reference);
     Evidence evidence =
         new Evidence(
             c.page(),
@@ -385,6 +382,16 @@ final class Reconciler {
         evidence,
         doubts.isEmpty() ? Standing.READ : Standing.UNSURE,
         doubts);
+  }
+
+  /** What was done beyond reading: the capacity a multiple of C was worked out with, the conditions taken by default. */
+  private static String note(Candidate c, Optional<Candidate> reference) {
+    if (c.rate() == null) {
+      return c.note();
+    }
+    String rate =
+        shown(c.rate()) + " C of the " + statisticOf(reference) + "capacity " + shown(reference.orElseThrow().value()) + " A.h";
+    return c.note() == null ? rate : rate + "; " + c.note();
   }
 
   private static String statisticOf(Optional<Candidate> reference) {

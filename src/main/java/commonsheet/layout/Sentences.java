@@ -33,6 +33,9 @@ final class Sentences {
   /** No lithium-ion cell on sale is charged to less, lithium titanate apart. Common practice, no source. */
   private static final double LOWEST_CHARGE_VOLTAGE = 3.4;
 
+  /** No lithium-ion cell on sale is discharged to more. Common practice, no source. */
+  private static final double HIGHEST_CUTOFF_VOLTAGE = 3.3;
+
   private static final TradeUnit RATE = new TradeUnit("h-1", Dimension.RATE);
 
   /** Which way the current goes. */
@@ -122,7 +125,7 @@ final class Sentences {
   private static List<Told> voltageWindow(Figure figure) {
     double high = Math.max(figure.low(), figure.high());
     double low = Math.min(figure.low(), figure.high());
-    boolean window = figure.unit().ucum().equals("V") && high >= LOWEST_CHARGE_VOLTAGE && low < LOWEST_CHARGE_VOLTAGE;
+    boolean window = figure.unit().ucum().equals("V") && high > LOWEST_CHARGE_VOLTAGE && low < HIGHEST_CUTOFF_VOLTAGE;
     return window
         ? List.of(new Told(CHARGE_VOLTAGE, single(figure, high)), new Told(CUTOFF_VOLTAGE, single(figure, low)))
         : List.of();

@@ -219,6 +219,8 @@ final class Tables {
       boolean models = filled.size() >= 3 && filled.stream().skip(1).filter(c -> looksLikeModel(c.text())).count() >= 2;
       boolean labels = known.size() == 1 && known.get(0) == Role.LABEL && filled.size() >= 2;
       models |= namesModels(filled);
+      boolean cellAndPack = filled.stream().anyMatch(c -> isOf(c, "cell")) && filled.stream().anyMatch(c -> isOf(c, "pack") && !isOf(c, "cell"));
+      models |= cellAndPack && filled.stream().noneMatch(this::hasUnitFigure);
       return row == 0 && (models || labels && filled.stream().noneMatch(this::hasFigure));
     }
 
