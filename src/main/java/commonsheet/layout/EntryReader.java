@@ -306,9 +306,14 @@ final class EntryReader {
     return figures.stream().map(f -> f.bound() + " " + f.qualifier()).distinct().count() < figures.size();
   }
 
-  /** A temperature that stands with the value itself leaves no room for those of the procedure beside it. */
-  private static void addBeside(List<Told> told, List<Told> more) {
-    boolean warm = told.stream().anyMatch(t -> t.figure().unit().dimension() == Dimension.TEMPERATURE);
+  /**
+   * A temperature that stands with the value itself leaves no room for those of the procedure beside it; a cycle life has
+   * one test, so that two temperatures make it doubtful.
+   */
+  private static void addBeside(List<Told> told, List<Told> more, String quantity) {
+    boolean warm =
+        !quantity.equals("cycleLife")
+            && told.stream().anyMatch(t -> t.figure().unit().dimension() == Dimension.TEMPERATURE);
     for (Told t : more) {
       if (!warm || t.figure().unit().dimension() != Dimension.TEMPERATURE) {
         told.add(t);
@@ -333,9 +338,9 @@ final class EntryReader {
     for (int i = entry.labels().size() - 1; i >= 0; i--) {
       told.addAll(sentences.read(entry.labels().get(i).text(), direction));
     }
-    addBeside(told, sentences.read(value.conditions().text(), direction));
-    addBeside(told, sentences.read(entry.conditions().text(), direction));
-    addBeside(told, sentences.read(entry.context().text(), Direction.UNKNOWN));
+    addBeside(told, sentences.read(value.conditions().text(), direction), quantity);
+    addBeside(told, sentences.read(entry.conditions().text(), direction), quantity);
+    addBeside(told, sentences.read(entry.context().text(), Direction.UNKNOWN), quantity);
     return told;
   }
 }

@@ -15,7 +15,7 @@ import java.util.List;
  */
 final class LevelLines {
   /** A gap wider than this many times the font size parts the cells of a line. */
-  private static final double GAP = 1.5;
+  private static final double GAP = 0.95;
 
   /** Two lines with fewer parts than this are labels and values, not a table. */
   private static final int FEWEST_PARTS = 3;
@@ -46,7 +46,7 @@ final class LevelLines {
 
   private static boolean isNext(Line line, Line next) {
     double gap = next.box().y() - line.box().bottom();
-    return gap > -1 && gap < 1.5 * line.box().height();
+    return gap > -1 && gap < 2.2 * line.box().height();
   }
 
   private static List<Line> parts(Line line) {
