@@ -1,5 +1,7 @@
 package commonsheet.cli;
 
+import static java.util.regex.Matcher.quoteReplacement;
+
 import commonsheet.layout.LayoutLibrary;
 import commonsheet.layout.RecordReader;
 import commonsheet.sheet.Sheet;
@@ -11,6 +13,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import java.util.regex.Pattern;
 
 /**
  * Reads sheets one by one so that none can hold up or end a batch: each has a time limit, and a
@@ -74,9 +77,13 @@ final class TimedReader {
     }
   }
 
+  /** In a batch, a file's name alone may stand for several files; its path does not. */
   private static String sentence(Path file, Throwable cause) {
     if (cause instanceof SheetException expected) {
-      return expected.getMessage();
+      String name = file.getFileName().toString();
+      return expected
+          .getMessage()
+          .replaceFirst(Pattern.quote(name), quoteReplacement(file.toString()));
     }
     if (cause instanceof OutOfMemoryError) {
       return file
