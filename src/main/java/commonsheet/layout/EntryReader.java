@@ -13,16 +13,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * Takes one entry of a sheet for what it says: names the quantity by the concepts of its labels, picks the figures that
  * can be its value, and gives the rest as conditions.
  */
 final class EntryReader {
-  private static final Pattern UNIT_IN_LABEL = Pattern.compile("[(\\[\uFF08]\\s*([^()\\[\\]\\d]{1,8}?)\\s*[)\\]\uFF09]");
-
   /** A figure within the first words of a passage is what the passage is about. */
   private static final int FIRST_WORDS = 8;
 
@@ -30,6 +26,7 @@ final class EntryReader {
   private final Terms terms;
   private final QuantityCatalogue quantities;
   private final FigureParser parser;
+  private final LabelUnits units;
   private final Segments segments;
   private final Sentences sentences;
   private final Statistics statistics;
@@ -47,6 +44,7 @@ final class EntryReader {
     this.terms = terms;
     this.quantities = quantities;
     this.parser = parser;
+    this.units = new LabelUnits(parser);
     this.segments = new Segments(parser, vocabulary);
     this.sentences = new Sentences(vocabulary, parser);
     this.statistics = new Statistics(terms);
@@ -138,7 +136,7 @@ final class EntryReader {
     Passage conditions = Passage.EMPTY;
     for (int i = index + 1; i < pieces.size(); i++) {
       Passage piece = pieces.get(i);
-      List<Figure> figures = withUnits(parser, parser.find(piece.text()), value.unit());
+      List<Figure> figures = units.figures(piece.text(), value.unit());
       boolean names =
           !naming.named(entry, piece, figures, outer, Passage.EMPTY).isEmpty()
               || !figures.isEmpty() && terms.procedure(Naming.merge(outer, naming.inner(piece, figures, 0))).isPresent();
@@ -190,23 +188,11 @@ final class EntryReader {
 
   /** The figures of a piece, with the unit of column or label where they have none, multiples of C as such. */
   private List<Figure> figures(Entry entry, Entry.Value own, Set<String> outer) {
-    List<Figure> figures = withUnits(parser, parser.find(own.text().text()), own.unit());
+    List<Figure> figures = units.figures(own.text().text(), own.unit());
     for (Passage label : entry.labels()) {
-      figures = withUnits(parser, figures, unitInBrackets(label.text()));
+      figures = units.withUnit(figures, units.inBrackets(label.text()));
     }
     return outer.contains("current") ? figures.stream().map(Sentences::asRate).toList() : figures;
-  }
-
-  /** "Weight (g)": the unit that a label gives in brackets; empty where it gives none. */
-  private String unitInBrackets(String label) {
-    Matcher bracket = UNIT_IN_LABEL.matcher(label);
-    while (bracket.find()) {
-      List<Figure> unit = parser.find("1 " + bracket.group(1));
-      if (unit.size() == 1 && unit.get(0).unit() != null && unit.get(0).end() == bracket.group(1).length() + 2) {
-        return bracket.group(1);
-      }
-    }
-    return "";
   }
 
   /** A column headed "Max." makes "Charge current" a maximum, unless the label says which current it is. */
@@ -236,25 +222,6 @@ final class EntryReader {
   private static boolean bareWhereItMayNot(Entry entry, QuantityKind kind, List<Figure> figures) {
     boolean bare = figures.stream().allMatch(f -> f.unit() == null);
     return bare && entry.layoutRule().equals("paragraph") && kind.dimension() != Dimension.TEMPERATURE;
-  }
-
-  static List<Figure> withUnits(FigureParser parser, List<Figure> figures, String unitText) {
-    if (unitText == null || unitText.isBlank()) {
-      return figures;
-    }
-    List<Figure> unit = parser.find("1 " + unitText);
-    if (unit.isEmpty() || unit.get(0).unit() == null) {
-      return figures;
-    }
-    return figures.stream()
-        .map(
-            f ->
-                f.unit() != null
-                    ? f
-                    : new Figure(
-                        f.start(), f.end(), f.text(), f.value(), f.low(), f.high(), f.bound(), f.qualifier(),
-                        f.approximate(), unit.get(0).unit(), f.ambiguous()))
-        .toList();
   }
 
   private List<Candidate> candidates(

@@ -54,7 +54,7 @@ final class TemperatureColumns {
   private Optional<Figure> single(Entry entry, Role role) {
     for (Entry.Value value : entry.values()) {
       if (value.role() == role) {
-        List<Figure> figures = EntryReader.withUnits(parser, parser.find(value.text().text()), value.unit());
+        List<Figure> figures = new LabelUnits(parser).figures(value.text().text(), value.unit());
         if (figures.size() == 1
             && figures.get(0).value() != null
             && figures.get(0).unit() != null
