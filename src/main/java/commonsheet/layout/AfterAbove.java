@@ -4,11 +4,17 @@ import commonsheet.record.Conditions;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The conditions of what is recovered after storage are those of the storage, stated for what is retained. */
+/**
+ * The conditions of what is recovered after storage are those of the storage, stated for what is
+ * retained.
+ */
 final class AfterAbove {
   private AfterAbove() {}
 
-  /** Gives a recovery without time and temperature those of the retention read before it on this or the last page. */
+  /**
+   * Gives a recovery without time and temperature those of the retention read before it on this or
+   * the last page.
+   */
   static List<Candidate> inherit(List<Candidate> candidates) {
     List<Candidate> all = new ArrayList<>();
     Candidate retained = null;

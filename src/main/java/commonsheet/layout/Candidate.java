@@ -10,8 +10,8 @@ import java.util.List;
 /**
  * What one reader takes a place on the sheet to say, before anything is decided.
  *
- * @param rate the multiple of C where the sheet gives a current so; its amperes are worked out once the capacity is
- *     known
+ * @param rate the multiple of C where the sheet gives a current so; its amperes are worked out once
+ *     the capacity is known
  * @param mentioned whether it was found in passing, in a sentence about something else
  * @param model the model whose column it stands in, null where the sheet describes one model
  * @param note what was added beyond the words printed, for the evidence; null where nothing was
@@ -47,38 +47,128 @@ record Candidate(
     List<String> more = new ArrayList<>(doubts);
     more.add(doubt);
     return new Candidate(
-        quantity, statistic, value, low, high, rate, conditions, page, box, text, method, rule, confidence, mentioned,
-        model, note, more);
+        quantity,
+        statistic,
+        value,
+        low,
+        high,
+        rate,
+        conditions,
+        page,
+        box,
+        text,
+        method,
+        rule,
+        confidence,
+        mentioned,
+        model,
+        note,
+        more);
   }
 
   Candidate called(Statistic other) {
     return new Candidate(
-        quantity, other, value, low, high, rate, conditions, page, box, text, method, rule, confidence, mentioned,
-        model, note, doubts);
+        quantity,
+        other,
+        value,
+        low,
+        high,
+        rate,
+        conditions,
+        page,
+        box,
+        text,
+        method,
+        rule,
+        confidence,
+        mentioned,
+        model,
+        note,
+        doubts);
   }
 
   Candidate with(Conditions other) {
     return new Candidate(
-        quantity, statistic, value, low, high, rate, other, page, box, text, method, rule, confidence, mentioned,
-        model, note, doubts);
+        quantity,
+        statistic,
+        value,
+        low,
+        high,
+        rate,
+        other,
+        page,
+        box,
+        text,
+        method,
+        rule,
+        confidence,
+        mentioned,
+        model,
+        note,
+        doubts);
   }
 
   Candidate withAmperes(double amperes, Double lowAmperes, Double highAmperes) {
     return new Candidate(
-        quantity, statistic, amperes, lowAmperes, highAmperes, rate, conditions, page, box, text, method, rule,
-        confidence, mentioned, model, note, doubts);
+        quantity,
+        statistic,
+        amperes,
+        lowAmperes,
+        highAmperes,
+        rate,
+        conditions,
+        page,
+        box,
+        text,
+        method,
+        rule,
+        confidence,
+        mentioned,
+        model,
+        note,
+        doubts);
   }
 
   Candidate asMention() {
     return new Candidate(
-        quantity, statistic, value, low, high, rate, conditions, page, box, text, method, rule, confidence, true,
-        model, note, doubts);
+        quantity,
+        statistic,
+        value,
+        low,
+        high,
+        rate,
+        conditions,
+        page,
+        box,
+        text,
+        method,
+        rule,
+        confidence,
+        true,
+        model,
+        note,
+        doubts);
   }
 
   Candidate ofModel(String name) {
     return new Candidate(
-        quantity, statistic, value, low, high, rate, conditions, page, box, text, method, rule, confidence, mentioned,
-        name, note, doubts);
+        quantity,
+        statistic,
+        value,
+        low,
+        high,
+        rate,
+        conditions,
+        page,
+        box,
+        text,
+        method,
+        rule,
+        confidence,
+        mentioned,
+        name,
+        note,
+        doubts);
   }
 
   /** With conditions that a layout holds for its sheets and this place does not state. */
@@ -87,9 +177,28 @@ record Candidate(
     if (all.equals(conditions)) {
       return this;
     }
-    String added = "conditions by default of layout " + layout + ": " + String.join(", ", defaults.values().keySet());
+    String added =
+        "conditions by default of layout "
+            + layout
+            + ": "
+            + String.join(", ", defaults.values().keySet());
     return new Candidate(
-        quantity, statistic, value, low, high, rate, all, page, box, text, method, rule, confidence, mentioned, model,
-        note == null ? added : note + "; " + added, doubts);
+        quantity,
+        statistic,
+        value,
+        low,
+        high,
+        rate,
+        all,
+        page,
+        box,
+        text,
+        method,
+        rule,
+        confidence,
+        mentioned,
+        model,
+        note == null ? added : note + "; " + added,
+        doubts);
   }
 }

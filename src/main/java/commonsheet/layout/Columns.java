@@ -8,7 +8,10 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** What the columns of a table hold: told by a heading row, by what stands in them, or by the table before. */
+/**
+ * What the columns of a table hold: told by a heading row, by what stands in them, or by the table
+ * before.
+ */
 final class Columns {
   private static final Pattern CLAUSE_NUMBER =
       Pattern.compile("\\(?\\d{1,2}([.\uFF0E]\\d{1,2}){0,3}[.)]?|[IVX]{1,4}|[a-z][.)]");
@@ -106,7 +109,11 @@ final class Columns {
       return false;
     }
     List<Role> named =
-        filled.stream().map(c -> vocabulary.role(c.text())).flatMap(Optional::stream).distinct().toList();
+        filled.stream()
+            .map(c -> vocabulary.role(c.text()))
+            .flatMap(Optional::stream)
+            .distinct()
+            .toList();
     boolean noFigures = filled.stream().noneMatch(grid::hasUnitFigure);
     if (named.size() >= 2 && noFigures) {
       return true;
@@ -121,7 +128,8 @@ final class Columns {
 
   private boolean headsModels(List<Cell> filled) {
     boolean codes =
-        filled.size() >= 3 && filled.stream().skip(1).filter(c -> models.looksLikeModel(c.text())).count() >= 2;
+        filled.size() >= 3
+            && filled.stream().skip(1).filter(c -> models.looksLikeModel(c.text())).count() >= 2;
     return codes || announcesModels(filled);
   }
 
@@ -178,10 +186,15 @@ final class Columns {
     }
   }
 
-  /** Two headings in one cell ("Typ Max" over an empty column): the one that stands over the figures counts. */
+  /**
+   * Two headings in one cell ("Typ Max" over an empty column): the one that stands over the figures
+   * counts.
+   */
   private Optional<Role> role(Cell heading, List<Cell> row) {
     List<Hit> hits = vocabulary.roleHits(heading.text());
-    if (hits.stream().map(Hit::means).distinct().count() < 2 || heading.lines().size() > 1 || row.size() < 2) {
+    if (hits.stream().map(Hit::means).distinct().count() < 2
+        || heading.lines().size() > 1
+        || row.size() < 2) {
       return vocabulary.role(heading.text());
     }
     Passage passage = grid.passage(heading);
@@ -192,7 +205,9 @@ final class Columns {
             .average()
             .orElse(heading.box().centreX());
     return hits.stream()
-        .min(Comparator.comparingDouble(h -> Math.abs(passage.box(h.start(), h.end()).centreX() - centre)))
+        .min(
+            Comparator.comparingDouble(
+                h -> Math.abs(passage.box(h.start(), h.end()).centreX() - centre)))
         .map(h -> Role.named(h.means().get(0)));
   }
 
@@ -205,7 +220,10 @@ final class Columns {
     }
   }
 
-  /** "Item | Characteristics | Remark": of two headings that could head the labels, the later heads the values. */
+  /**
+   * "Item | Characteristics | Remark": of two headings that could head the labels, the later heads
+   * the values.
+   */
   private void nameValueColumn(List<Cell> cells) {
     List<Cell> labels = cells.stream().filter(c -> role(c) == Role.LABEL).toList();
     if (labels.size() > 1) {

@@ -9,7 +9,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
-/** Gathers the entries of a whole sheet: its footnotes, then page by page its clauses and its tables. */
+/**
+ * Gathers the entries of a whole sheet: its footnotes, then page by page its clauses and its
+ * tables.
+ */
 final class Entries {
   private final Clauses clauses;
   private final Tables tables;
@@ -44,20 +47,25 @@ final class Entries {
     return entries.stream().map(this::withFootnotes).toList();
   }
 
-  private Tables.Result read(Page page, Table table, Clauses.Found found, String section, Tables.Carry before) {
+  private Tables.Result read(
+      Page page, Table table, Clauses.Found found, String section, Tables.Carry before) {
     Optional<Clauses.Heading> above = headingAbove(table, found.headings());
     String heading = above.map(Clauses.Heading::text).orElse(section);
     Passage context = above.map(h -> paragraphs(h, found.headings())).orElse(Passage.EMPTY);
     return tables.entries(page.number(), sharedRows.parted(table), heading, context, before);
   }
 
-  private static Optional<Clauses.Heading> headingAbove(Table table, List<Clauses.Heading> headings) {
+  private static Optional<Clauses.Heading> headingAbove(
+      Table table, List<Clauses.Heading> headings) {
     return headings.stream()
         .filter(h -> h.y() <= table.box().y() + 2 && h.x() < table.box().right())
         .max(Comparator.comparingDouble(Clauses.Heading::y));
   }
 
-  /** What stands under a heading since its last numbered clause, down to the last paragraph above the table. */
+  /**
+   * What stands under a heading since its last numbered clause, down to the last paragraph above
+   * the table.
+   */
   private static Passage paragraphs(Clauses.Heading last, List<Clauses.Heading> headings) {
     Passage all = Passage.EMPTY;
     for (Clauses.Heading heading : headings) {

@@ -49,7 +49,10 @@ final class Grid {
     return Passage.of(page, cell.lines());
   }
 
-  /** The cells that cover a row, left to right, each once, empty ones included; none for a row without words. */
+  /**
+   * The cells that cover a row, left to right, each once, empty ones included; none for a row
+   * without words.
+   */
   List<Cell> row(int row) {
     List<Cell> cells = new ArrayList<>();
     for (int column = 0; column < table.columns(); column++) {
@@ -103,7 +106,10 @@ final class Grid {
         && figures.get(0).text().length() + 6 >= cell.text().trim().length();
   }
 
-  /** The unit that the first cell of a row gives in brackets for the numbers beside it; empty where it gives none. */
+  /**
+   * The unit that the first cell of a row gives in brackets for the numbers beside it; empty where
+   * it gives none.
+   */
   String rowUnit(List<Cell> cells) {
     List<Cell> filled = filled(cells);
     return filled.isEmpty() ? "" : units.inBrackets(filled.get(0).text());

@@ -6,7 +6,10 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Units that labels and columns give for the bare numbers beside them: "Weight (g)", "Temperature [°C]", "mAh". */
+/**
+ * Units that labels and columns give for the bare numbers beside them: "Weight (g)", "Temperature
+ * [°C]", "mAh".
+ */
 final class LabelUnits {
   private static final Pattern IN_BRACKETS =
       Pattern.compile("[(\\[\uFF08]\\s*([^()\\[\\]\\d]{1,8}?)\\s*[)\\]\uFF09]");
@@ -34,7 +37,9 @@ final class LabelUnits {
       return false;
     }
     List<Figure> figures = parser.find("1 " + text);
-    return figures.size() == 1 && figures.get(0).unit() != null && figures.get(0).end() >= text.length() + 2;
+    return figures.size() == 1
+        && figures.get(0).unit() != null
+        && figures.get(0).end() >= text.length() + 2;
   }
 
   /** The figures of a text; those without a unit get the one given, which may be empty. */
@@ -57,8 +62,17 @@ final class LabelUnits {
                 f.unit() != null
                     ? f
                     : new Figure(
-                        f.start(), f.end(), f.text(), f.value(), f.low(), f.high(), f.bound(), f.qualifier(),
-                        f.approximate(), unit.get(0).unit(), f.ambiguous()))
+                        f.start(),
+                        f.end(),
+                        f.text(),
+                        f.value(),
+                        f.low(),
+                        f.high(),
+                        f.bound(),
+                        f.qualifier(),
+                        f.approximate(),
+                        unit.get(0).unit(),
+                        f.ambiguous()))
         .toList();
   }
 }

@@ -10,8 +10,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Mends what two lines alone cannot tell a finder of tables: two lines whose parts stand above each other are a small
- * table, and a label set level with the middle of a two-line value belongs to it.
+ * Mends what two lines alone cannot tell a finder of tables: two lines whose parts stand above each
+ * other are a small table, and a label set level with the middle of a two-line value belongs to it.
  */
 final class LevelLines {
   /** A gap wider than this many times the font size parts the cells of a line. */
@@ -20,7 +20,10 @@ final class LevelLines {
   /** Two lines with fewer parts than this are labels and values, not a table. */
   private static final int FEWEST_PARTS = 3;
 
-  /** Parts above each other differ by no more than this, in points, at the left edge or in the middle. */
+  /**
+   * Parts above each other differ by no more than this, in points, at the left edge or in the
+   * middle.
+   */
   private static final double ALIGNED = 14;
 
   private LevelLines() {}
@@ -33,7 +36,9 @@ final class LevelLines {
     for (int i = 0; i < lines.size(); i++) {
       List<Line> upper = parts(lines.get(i));
       List<Line> lower = i + 1 < lines.size() ? parts(lines.get(i + 1)) : List.of();
-      if (upper.size() >= FEWEST_PARTS && aligned(upper, lower) && isNext(lines.get(i), lines.get(i + 1))) {
+      if (upper.size() >= FEWEST_PARTS
+          && aligned(upper, lower)
+          && isNext(lines.get(i), lines.get(i + 1))) {
         tables.add(table(upper, lower));
         i++;
       } else {
@@ -41,7 +46,14 @@ final class LevelLines {
       }
     }
     return new Page(
-        page.number(), page.width(), page.height(), page.words(), left, tables, page.running(), page.kind());
+        page.number(),
+        page.width(),
+        page.height(),
+        page.words(),
+        left,
+        tables,
+        page.running(),
+        page.kind());
   }
 
   private static boolean isNext(Line line, Line next) {
@@ -103,7 +115,8 @@ final class LevelLines {
   private static List<Line> joined(List<Line> lines) {
     List<Line> joined = new ArrayList<>();
     for (int i = 0; i < lines.size(); i++) {
-      if (i + 2 < lines.size() && isLabelBetween(lines.get(i), lines.get(i + 1), lines.get(i + 2))) {
+      if (i + 2 < lines.size()
+          && isLabelBetween(lines.get(i), lines.get(i + 1), lines.get(i + 2))) {
         List<Word> words = new ArrayList<>(lines.get(i + 1).words());
         words.addAll(lines.get(i).words());
         joined.add(new Line(words));

@@ -26,10 +26,14 @@ final class ModelNames {
   /** Whether a text is a name such as "BF18-26"; a figure with a unit ("0.5C") is none. */
   boolean looksLikeModel(String text) {
     String name = text.trim();
-    return CODE.matcher(name).matches() && parser.find(name).stream().allMatch(f -> f.unit() == null);
+    return CODE.matcher(name).matches()
+        && parser.find(name).stream().allMatch(f -> f.unit() == null);
   }
 
-  /** The table with models at the head of columns: a selection guide, which gives each model a row, is turned. */
+  /**
+   * The table with models at the head of columns: a selection guide, which gives each model a row,
+   * is turned.
+   */
   Table inColumns(Table table) {
     return areInRows(table) ? turned(table) : table;
   }
@@ -47,7 +51,9 @@ final class ModelNames {
       }
     }
     long named =
-        table.cells().stream().filter(c -> c.row() == 0 && c.column() > 0 && naming.standsAlone(c.text())).count();
+        table.cells().stream()
+            .filter(c -> c.row() == 0 && c.column() > 0 && naming.standsAlone(c.text()))
+            .count();
     return named >= 2;
   }
 

@@ -35,7 +35,11 @@ public final class RecordReader {
     List<Outcome> outcomes = new ArrayList<>();
     List<Candidate> candidates = candidates(entries, choice.rule(), vocabulary, parser, outcomes);
     Explanation explanation =
-        new Explanation(choice.rule().name() + " " + choice.rule().version(), choice.why(), languages, outcomes);
+        new Explanation(
+            choice.rule().name() + " " + choice.rule().version(),
+            choice.why(),
+            languages,
+            outcomes);
     Identity identity = new Identity(vocabulary, identityWords);
     Optional<String> other = identity.otherChemistry(sheet);
     if (other.isPresent()) {
@@ -53,7 +57,8 @@ public final class RecordReader {
   }
 
   private static String nothingRead(Sheet sheet) {
-    List<Integer> pictures = sheet.pages().stream().filter(p -> p.words().isEmpty()).map(Page::number).toList();
+    List<Integer> pictures =
+        sheet.pages().stream().filter(p -> p.words().isEmpty()).map(Page::number).toList();
     if (pictures.size() == sheet.pages().size()) {
       return "has no words to read, only pictures; use a version of the sheet with text";
     }
@@ -87,7 +92,11 @@ public final class RecordReader {
   }
 
   private List<Candidate> candidates(
-      List<Entry> entries, LayoutRule rule, Vocabulary vocabulary, FigureParser parser, List<Outcome> outcomes) {
+      List<Entry> entries,
+      LayoutRule rule,
+      Vocabulary vocabulary,
+      FigureParser parser,
+      List<Outcome> outcomes) {
     Refinement refinement = new Refinement(rule);
     StandardDischarge standardDischarge = new StandardDischarge(vocabulary);
     EntryReader reader = new EntryReader(vocabulary, terms, quantities, parser);
@@ -120,7 +129,8 @@ public final class RecordReader {
         cell.evidence());
   }
 
-  private static Source source(Sheet sheet, LayoutRule rule, List<String> languages, Identity identity) {
+  private static Source source(
+      Sheet sheet, LayoutRule rule, List<String> languages, Identity identity) {
     return new Source(
         sheet.title() == null || sheet.title().isBlank() ? null : sheet.title().trim(),
         identity.labelled(sheet, "document").map(Identity.Found::text).orElse(null),

@@ -21,9 +21,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 
-/** Makes the records of a sheet: one, or one per model where the sheet describes several in columns. */
+/**
+ * Makes the records of a sheet: one, or one per model where the sheet describes several in columns.
+ */
 final class Records {
-  /** A sheet that says less than this about capacity, voltage and current is no cell's datasheet. */
+  /**
+   * A sheet that says less than this about capacity, voltage and current is no cell's datasheet.
+   */
   private static final int FEWEST_STATEMENTS = 3;
 
   private static final String PRACTICE = "common practice, no source";
@@ -43,12 +47,14 @@ final class Records {
   /** The records of a sheet about one cell, or of its several models. */
   List<CellRecord> of(Cell cell, List<Candidate> candidates, List<Entry> entries) {
     List<CellRecord> records = new ArrayList<>();
-    List<String> models = candidates.stream().map(Candidate::model).filter(Objects::nonNull).distinct().toList();
+    List<String> models =
+        candidates.stream().map(Candidate::model).filter(Objects::nonNull).distinct().toList();
     if (models.isEmpty()) {
       records.add(record(cell, candidates));
     }
     for (String model : models) {
-      List<Candidate> own = candidates.stream().filter(c -> c.model() == null || c.model().equals(model)).toList();
+      List<Candidate> own =
+          candidates.stream().filter(c -> c.model() == null || c.model().equals(model)).toList();
       records.add(record(named(cell, model, entries), own));
     }
     records.removeIf(r -> !isCell(r));
@@ -58,7 +64,8 @@ final class Records {
   private CellRecord record(Cell cell, List<Candidate> candidates) {
     List<Statement> statements = new Reconciler(quantities).decide(candidates);
     String id = RecordIds.of(cell.maker(), cell.model(), sheet.file());
-    return new CellRecord(CellRecord.SCHEMA, id, cell, source, statements, List.of(), pictures(), Review.DRAFT);
+    return new CellRecord(
+        CellRecord.SCHEMA, id, cell, source, statements, List.of(), pictures(), Review.DRAFT);
   }
 
   private static boolean isCell(CellRecord record) {
@@ -88,14 +95,24 @@ final class Records {
         }
       }
     }
-    return new Cell(cell.maker(), model, cell.designation(), cell.chemistry(), cell.form(), size, evidence);
+    return new Cell(
+        cell.maker(), model, cell.designation(), cell.chemistry(), cell.form(), size, evidence);
   }
 
   private static Evidence evidence(String member, Passage passage) {
     Box box = passage.box();
-    List<Double> place = box == null ? List.of() : List.of(box.x(), box.y(), box.width(), box.height());
+    List<Double> place =
+        box == null ? List.of() : List.of(box.x(), box.y(), box.width(), box.height());
     return new Evidence(
-        passage.page(), place, passage.shown(), Method.TABLE_CELL, "identity/" + member, WordSource.TEXT, null, null, null);
+        passage.page(),
+        place,
+        passage.shown(),
+        Method.TABLE_CELL,
+        "identity/" + member,
+        WordSource.TEXT,
+        null,
+        null,
+        null);
   }
 
   private List<Finding> pictures() {
@@ -104,13 +121,18 @@ final class Records {
       switch (page.kind()) {
         case PICTURE ->
             findings.add(
-                finding("sheet/picture-page", Severity.WARNING, "page " + page.number() + " is a picture: no words to read"));
+                finding(
+                    "sheet/picture-page",
+                    Severity.WARNING,
+                    "page " + page.number() + " is a picture: no words to read"));
         case PARTLY_PICTURE ->
             findings.add(
                 finding(
                     "sheet/picture-on-page",
                     Severity.NOTE,
-                    "page " + page.number() + " holds a picture that may show figures; only its words were read"));
+                    "page "
+                        + page.number()
+                        + " holds a picture that may show figures; only its words were read"));
         default -> {}
       }
     }

@@ -12,8 +12,9 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * Rows and columns whose figures are no values but the conditions of others: "−10 °C | 25 °C | 60 °C" above shares of
- * the capacity, "1 month | 3 months" above recoveries, a first column of temperatures.
+ * Rows and columns whose figures are no values but the conditions of others: "−10 °C | 25 °C | 60
+ * °C" above shares of the capacity, "1 month | 3 months" above recoveries, a first column of
+ * temperatures.
  */
 final class StatedHeadings {
   private final Grid grid;
@@ -36,7 +37,9 @@ final class StatedHeadings {
   boolean isStated(List<Cell> cells, int row) {
     String unit = grid.rowUnit(cells);
     List<Cell> figures =
-        cells.stream().filter(c -> dimension(c, unit) != null && columns.role(c) != Role.MODEL).toList();
+        cells.stream()
+            .filter(c -> dimension(c, unit) != null && columns.role(c) != Role.MODEL)
+            .toList();
     if (figures.size() < 2 || row + 1 >= grid.rows() || isNamed(cells, figures.get(0), unit)) {
       return false;
     }
@@ -45,7 +48,10 @@ final class StatedHeadings {
     String unitBelow = grid.rowUnit(below);
     long others =
         figures.stream()
-            .filter(f -> below.stream().anyMatch(b -> b.column() == f.column() && isOther(b, unitBelow, kinds)))
+            .filter(
+                f ->
+                    below.stream()
+                        .anyMatch(b -> b.column() == f.column() && isOther(b, unitBelow, kinds)))
             .count();
     return kinds.size() == 1 && others >= 2;
   }
@@ -54,10 +60,14 @@ final class StatedHeadings {
     return !grid.unitFigures(cell, unit).isEmpty() && !kinds.contains(dimension(cell, unit));
   }
 
-  /** Whether the row's label makes its figures values of their own: "End-of-charge current | 50 mA | 65 mA". */
+  /**
+   * Whether the row's label makes its figures values of their own: "End-of-charge current | 50 mA |
+   * 65 mA".
+   */
   private boolean isNamed(List<Cell> cells, Cell figure, String unit) {
     Figure first = grid.unitFigures(figure, unit).get(0);
-    return cells.stream().anyMatch(c -> c.column() < figure.column() && naming.names(c.text(), first));
+    return cells.stream()
+        .anyMatch(c -> c.column() < figure.column() && naming.names(c.text(), first));
   }
 
   /** The kind of condition that a cell is, where it is one and nothing else. */
@@ -123,7 +133,10 @@ final class StatedHeadings {
 
   // ---- several conditions in one cell above several values in one ----
 
-  /** Takes a cell that holds several conditions side by side, with as many figures of another kind in the cell below. */
+  /**
+   * Takes a cell that holds several conditions side by side, with as many figures of another kind
+   * in the cell below.
+   */
   boolean takeList(List<Cell> cells, int row) {
     if (row + 1 >= grid.rows()) {
       return false;
@@ -150,7 +163,8 @@ final class StatedHeadings {
   private boolean isListBelow(Cell below, List<Figure> above) {
     List<Figure> figures = grid.unitFigures(below, "");
     Dimension kind = above.get(0).unit().dimension();
-    return figures.size() == above.size() && figures.stream().noneMatch(f -> f.unit().dimension() == kind);
+    return figures.size() == above.size()
+        && figures.stream().noneMatch(f -> f.unit().dimension() == kind);
   }
 
   boolean fitsList(Cell cell) {
@@ -177,7 +191,9 @@ final class StatedHeadings {
 
   // ---- a first column of conditions ----
 
-  /** Below a heading without figures, a first column of nothing but temperatures, rates or times. */
+  /**
+   * Below a heading without figures, a first column of nothing but temperatures, rates or times.
+   */
   boolean isConditionTable(List<Cell> heading) {
     if (grid.rows() < 3
         || heading.stream().anyMatch(grid::hasUnitFigure)
@@ -196,7 +212,9 @@ final class StatedHeadings {
   void takeColumnLabels(List<Cell> heading) {
     columns.allValuesButFirst();
     for (Cell cell : heading) {
-      for (int c = cell.column(); c < Math.min(grid.columns(), cell.column() + cell.columns()); c++) {
+      for (int c = cell.column();
+          c < Math.min(grid.columns(), cell.column() + cell.columns());
+          c++) {
         columnLabels.put(c, grid.passage(cell));
       }
     }

@@ -32,7 +32,12 @@ final class TableRows {
   private List<Passage> lastNamed = List.of();
 
   TableRows(
-      Grid grid, Vocabulary vocabulary, FigureParser parser, Naming naming, String section, Passage context) {
+      Grid grid,
+      Vocabulary vocabulary,
+      FigureParser parser,
+      Naming naming,
+      String section,
+      Passage context) {
     this.grid = grid;
     this.columns = new Columns(grid, vocabulary, new ModelNames(parser, naming));
     this.stated = new StatedHeadings(grid, columns, naming);
@@ -85,7 +90,10 @@ final class TableRows {
     return entries;
   }
 
-  /** A row of one cell over the whole table, or, where nothing is drawn, a numbered heading by itself. */
+  /**
+   * A row of one cell over the whole table, or, where nothing is drawn, a numbered heading by
+   * itself.
+   */
   private boolean isSection(List<Cell> cells) {
     List<Cell> filled = Grid.filled(cells);
     if (filled.size() != 1 || grid.hasUnitFigure(filled.get(0))) {
@@ -99,7 +107,8 @@ final class TableRows {
             && !grid.hasFigure(only)
             && Character.isDigit(only.text().charAt(0));
     return numbered
-        || only.columns() >= Math.max(2, grid.columns() - 1) && only.text().length() < LONGEST_SECTION;
+        || only.columns() >= Math.max(2, grid.columns() - 1)
+            && only.text().length() < LONGEST_SECTION;
   }
 
   private void takeRow(List<Cell> cells, int row) {
@@ -155,10 +164,16 @@ final class TableRows {
       Columns.Unit given = columns.unit(cell);
       Passage passage = grid.passage(cell);
       unit = given.text();
-      conditions = conditions.then(passage.part(Math.min(given.end(), passage.text().length()), passage.text().length()));
+      conditions =
+          conditions.then(
+              passage.part(
+                  Math.min(given.end(), passage.text().length()), passage.text().length()));
     }
 
-    /** Without a heading: words before the first figure are labels, the figure is the value, the rest conditions. */
+    /**
+     * Without a heading: words before the first figure are labels, the figure is the value, the
+     * rest conditions.
+     */
     private void takeUnknown(Cell cell) {
       if (grid.hasUnitFigure(cell) && values.isEmpty() || grid.isBareNumber(cell)) {
         values.add(cell);
@@ -177,7 +192,8 @@ final class TableRows {
     }
     splitValueSpan(row);
     valueInRemark(row, cells);
-    boolean speaksForItself = row.labels.isEmpty() && row.values.stream().anyMatch(this::namesItself);
+    boolean speaksForItself =
+        row.labels.isEmpty() && row.values.stream().anyMatch(this::namesItself);
     List<Passage> labels = speaksForItself ? List.of() : continued(row.labels);
     if (!row.values.isEmpty()) {
       add(grouped(labels, row.values, row.unit), row);
@@ -191,7 +207,10 @@ final class TableRows {
     return naming.namesItself(grid.passage(cell), parser.find(cell.text()));
   }
 
-  /** Within a value column that spans several, what stands left of the value says more about the label. */
+  /**
+   * Within a value column that spans several, what stands left of the value says more about the
+   * label.
+   */
   private void splitValueSpan(Row row) {
     List<Cell> plain =
         row.values.stream()
@@ -201,11 +220,15 @@ final class TableRows {
     if (plain.size() < 2) {
       return;
     }
-    if (withFigures.size() > 1 && withFigures.stream().map(grid::dimensions).distinct().count() == 1) {
+    if (withFigures.size() > 1
+        && withFigures.stream().map(grid::dimensions).distinct().count() == 1) {
       keepCellOverPack(row, plain);
       return;
     }
-    Cell value = withFigures.isEmpty() ? plain.get(plain.size() - 1) : withFigures.get(withFigures.size() - 1);
+    Cell value =
+        withFigures.isEmpty()
+            ? plain.get(plain.size() - 1)
+            : withFigures.get(withFigures.size() - 1);
     for (Cell cell : plain) {
       if (cell.column() != value.column()) {
         row.values.remove(cell);
@@ -216,10 +239,15 @@ final class TableRows {
     }
   }
 
-  /** Columns of a cell and of a pack built of it: the cell's counts. Where the headings do not tell, all are rivals. */
+  /**
+   * Columns of a cell and of a pack built of it: the cell's counts. Where the headings do not tell,
+   * all are rivals.
+   */
   private void keepCellOverPack(Row row, List<Cell> plain) {
     List<Cell> ofCell =
-        plain.stream().filter(c -> vocabulary.conceptsOf(columns.headingText(c)).contains("cell")).toList();
+        plain.stream()
+            .filter(c -> vocabulary.conceptsOf(columns.headingText(c)).contains("cell"))
+            .toList();
     if (!ofCell.isEmpty() && ofCell.size() < plain.size()) {
       plain.stream().filter(c -> !ofCell.contains(c)).forEach(row.values::remove);
     } else {
@@ -227,13 +255,16 @@ final class TableRows {
     }
   }
 
-  /** "1 month | −20 to 60 °C" under "Specification | Remark": the value stands in the remark column. */
+  /**
+   * "1 month | −20 to 60 °C" under "Specification | Remark": the value stands in the remark column.
+   */
   private void valueInRemark(Row row, List<Cell> cells) {
     boolean onlyTimes =
         row.values.size() == 1
             && parser.find(row.values.get(0).text()).stream()
                 .allMatch(f -> f.unit() != null && f.unit().dimension() == Dimension.TIME);
-    List<Cell> remarks = Grid.filled(cells).stream().filter(c -> columns.role(c).holdsConditions()).toList();
+    List<Cell> remarks =
+        Grid.filled(cells).stream().filter(c -> columns.role(c).holdsConditions()).toList();
     if (onlyTimes && remarks.size() == 1 && grid.isShortFigure(remarks.get(0))) {
       row.labels.add(grid.passage(row.values.get(0)));
       row.values.clear();
@@ -244,7 +275,9 @@ final class TableRows {
 
   // ---- labels that go on from rows above ----
 
-  /** A row without a label, or with one that only adds a condition, goes on with the label above. */
+  /**
+   * A row without a label, or with one that only adds a condition, goes on with the label above.
+   */
   private List<Passage> continued(List<Passage> labels) {
     if (labels.isEmpty()) {
       return lastLabels;
@@ -261,7 +294,8 @@ final class TableRows {
 
   private static boolean isBracketed(Passage label) {
     String text = label.text().trim();
-    return (text.startsWith("(") || text.startsWith("\uFF08")) && Naming.withoutBrackets(text).equals(text);
+    return (text.startsWith("(") || text.startsWith("\uFF08"))
+        && Naming.withoutBrackets(text).equals(text);
   }
 
   private static Passage withoutBrackets(Passage label) {
@@ -269,7 +303,10 @@ final class TableRows {
     return bracket > 0 ? label.part(0, bracket) : label;
   }
 
-  /** "Minimum" below "Capacity, typical": a label that says nothing by itself goes on with the group above. */
+  /**
+   * "Minimum" below "Capacity, typical": a label that says nothing by itself goes on with the group
+   * above.
+   */
   private List<Passage> grouped(List<Passage> labels, List<Cell> values, String unit) {
     Passage value = grid.passage(values.get(0));
     List<Figure> figures = grid.units().figures(value.text(), unit);
@@ -310,7 +347,8 @@ final class TableRows {
       }
       values.addAll(listed);
     }
-    boolean underStated = stated.hasColumnLabels() || values.stream().anyMatch(v -> v.role() == Role.STATED);
+    boolean underStated =
+        stated.hasColumnLabels() || values.stream().anyMatch(v -> v.role() == Role.STATED);
     Passage before = underStated ? context.then(rowContext) : Passage.EMPTY;
     if (!underStated) {
       rowContext = values.size() == 1 ? values.get(0).text() : Passage.EMPTY;
@@ -328,15 +366,19 @@ final class TableRows {
 
   private Entry.Value value(Cell cell, List<Cell> valueCells, Row row, Passage beside) {
     if (rivals.contains(cell)) {
-      return new Entry.Value(Role.UNKNOWN, Passage.EMPTY, grid.passage(cell), row.unit, Passage.EMPTY);
+      return new Entry.Value(
+          Role.UNKNOWN, Passage.EMPTY, grid.passage(cell), row.unit, Passage.EMPTY);
     }
     Role column = columns.role(cell);
-    boolean plain = column == Role.UNKNOWN || column.holdsConditions() || isForAllModels(cell, valueCells);
+    boolean plain =
+        column == Role.UNKNOWN || column.holdsConditions() || isForAllModels(cell, valueCells);
     return new Entry.Value(
         plain ? Role.VALUE : column, columns.heading(cell), grid.passage(cell), row.unit, beside);
   }
 
-  /** Where only one of the models' cells is filled, set over the middle, it holds for all of them. */
+  /**
+   * Where only one of the models' cells is filled, set over the middle, it holds for all of them.
+   */
   private boolean isForAllModels(Cell cell, List<Cell> valueCells) {
     return columns.modelColumns() > 1
         && Grid.filled(valueCells).size() == 1

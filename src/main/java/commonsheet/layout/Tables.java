@@ -4,7 +4,10 @@ import commonsheet.quantity.FigureParser;
 import commonsheet.sheet.Table;
 import java.util.List;
 
-/** Turns the rows of a table into entries: what each column holds, which labels a row has, what stands beside it. */
+/**
+ * Turns the rows of a table into entries: what each column holds, which labels a row has, what
+ * stands beside it.
+ */
 final class Tables {
   /** The edges of a table that goes on lie this near, in points, to those of its first part. */
   private static final double SAME_EDGE = 12;
@@ -45,7 +48,12 @@ final class Tables {
 
   /** The columns and the last labels of a table that may go on on the next page. */
   record Carry(
-      double left, double right, List<Role> roles, List<Passage> headings, List<Passage> labels, String section) {
+      double left,
+      double right,
+      List<Role> roles,
+      List<Passage> headings,
+      List<Passage> labels,
+      String section) {
     /** Columns of several models hold for the tables below on the same page. */
     boolean hasModels() {
       return roles.contains(Role.MODEL);
