@@ -2,7 +2,6 @@ package commonsheet.cli;
 
 import static java.util.regex.Matcher.quoteReplacement;
 
-import commonsheet.layout.LayoutLibrary;
 import commonsheet.layout.RecordReader;
 import commonsheet.sheet.Sheet;
 import commonsheet.sheet.SheetException;
@@ -41,11 +40,14 @@ final class TimedReader {
   }
 
   /**
-   * A reader that finds values by layout rules. What it needs besides a sheet's words loads while
-   * the words of the first sheet are taken from their file.
+   * A reader that finds values by layout rules, the built-in ones and those of a folder. The rules
+   * load while the words of the first sheet are taken from their file.
+   *
+   * @param layouts null for the built-in rules only
+   * @throws CommandException for a folder or rule file that is not as it should be
    */
-  static TimedReader by(LayoutLibrary library) {
-    Ahead<RecordReader> records = Ahead.of(() -> new RecordReader(library));
+  static TimedReader by(Path layouts) throws CommandException {
+    Ahead<RecordReader> records = Layouts.reader(layouts);
     return new TimedReader(
         file -> {
           Sheet sheet = SheetReader.read(file);
