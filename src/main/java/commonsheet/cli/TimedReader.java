@@ -2,6 +2,8 @@ package commonsheet.cli;
 
 import static java.util.regex.Matcher.quoteReplacement;
 
+import commonsheet.check.Checks;
+import commonsheet.layout.Reading;
 import commonsheet.layout.RecordReader;
 import commonsheet.sheet.Sheet;
 import commonsheet.sheet.SheetException;
@@ -51,9 +53,17 @@ final class TimedReader {
     return new TimedReader(
         file -> {
           Sheet sheet = SheetReader.read(file);
-          return new SheetOutcome.Read(sheet, records.get().read(sheet));
+          return new SheetOutcome.Read(sheet, checked(records.get().read(sheet)));
         },
         LIMIT);
+  }
+
+  private static Reading checked(Reading reading) {
+    Checks checks = Checks.standard();
+    return new Reading(
+        reading.records().stream().map(checks::applied).toList(),
+        reading.explanation(),
+        reading.reason());
   }
 
   /**

@@ -88,6 +88,7 @@ final class Identity {
     }
     Optional<Found> chemistry = chemistry(sheet);
     Optional<Found> form = phrase(sheet, List.copyOf(words.forms().keySet()));
+    Optional<String> formName = form.map(this::formOf);
     Optional<Found> size = model.flatMap(this::size).or(() -> sizeWord(sheet));
     Optional<Found> designation = matching(sheet, DESIGNATION);
     put(evidence, "model", model);
@@ -101,9 +102,16 @@ final class Identity {
         text(model),
         text(designation),
         text(chemistry),
-        form.map(f -> words.forms().get(f.text().toLowerCase(Locale.ROOT))).orElse(null),
+        formName.orElse(null),
         text(size),
         evidence);
+  }
+
+  /** The form that a phrase stands for, however it is spelt on the sheet. */
+  private String formOf(Found found) {
+    PhraseTree tree = new PhraseTree();
+    words.forms().forEach((phrase, form) -> tree.add(phrase, List.of(form)));
+    return tree.find(found.text()).get(0).means().get(0);
   }
 
   private static String text(Optional<Found> found) {
@@ -135,6 +143,29 @@ final class Identity {
 
   private static double r(double points) {
     return Math.round(points * 10) / 10.0;
+  }
+
+  /** The different names that the sheet gives its model; a longer form of a name is no other name. */
+  List<Found> modelNames(Sheet sheet) {
+    List<Found> names = new ArrayList<>();
+    for (Page page : sheet.pages()) {
+      List<Found> here = new ArrayList<>();
+      page.lines().forEach(line -> inLine(page.number(), line, "model").ifPresent(here::add));
+      page.tables().forEach(t -> inTable(page.number(), t, "model").ifPresent(here::add));
+      for (Found found : here) {
+        Found name = codeOnly(found);
+        if (hasCode(found.text()) && names.stream().noneMatch(n -> sameName(n.text(), name.text()))) {
+          names.add(name);
+        }
+      }
+    }
+    return names;
+  }
+
+  private static boolean sameName(String a, String b) {
+    String one = a.replaceAll("[^\\p{L}\\d]", "").toUpperCase(Locale.ROOT);
+    String other = b.replaceAll("[^\\p{L}\\d]", "").toUpperCase(Locale.ROOT);
+    return one.contains(other) || other.contains(one);
   }
 
   /**

@@ -36,12 +36,19 @@ final class Records {
   private final Source source;
   private final QuantityCatalogue quantities;
   private final List<String> sizes;
+  private final List<Identity.Found> modelNames;
 
-  Records(Sheet sheet, Source source, QuantityCatalogue quantities, List<String> sizes) {
+  Records(
+      Sheet sheet,
+      Source source,
+      QuantityCatalogue quantities,
+      List<String> sizes,
+      List<Identity.Found> modelNames) {
     this.sheet = sheet;
     this.source = source;
     this.quantities = quantities;
     this.sizes = sizes;
+    this.modelNames = modelNames;
   }
 
   /** The records of a sheet about one cell, or of its several models. */
@@ -50,22 +57,22 @@ final class Records {
     List<String> models =
         candidates.stream().map(Candidate::model).filter(Objects::nonNull).distinct().toList();
     if (models.isEmpty()) {
-      records.add(record(cell, candidates));
+      records.add(record(cell, candidates, modelNames.size() > 1));
     }
     for (String model : models) {
       List<Candidate> own =
           candidates.stream().filter(c -> c.model() == null || c.model().equals(model)).toList();
-      records.add(record(named(cell, model, entries), own));
+      records.add(record(named(cell, model, entries), own, false));
     }
     records.removeIf(r -> !isCell(r));
     return records;
   }
 
-  private CellRecord record(Cell cell, List<Candidate> candidates) {
+  private CellRecord record(Cell cell, List<Candidate> candidates, boolean twoNames) {
     List<Statement> statements = new Reconciler(quantities).decide(candidates);
     String id = RecordIds.of(cell.maker(), cell.model(), sheet.file());
     return new CellRecord(
-        CellRecord.SCHEMA, id, cell, source, statements, List.of(), pictures(), Review.DRAFT);
+        CellRecord.SCHEMA, id, cell, source, statements, List.of(), findings(twoNames), Review.DRAFT);
   }
 
   private static boolean isCell(CellRecord record) {
@@ -115,8 +122,11 @@ final class Records {
         null);
   }
 
-  private List<Finding> pictures() {
+  private List<Finding> findings(boolean twoNames) {
     List<Finding> findings = new ArrayList<>();
+    if (twoNames) {
+      findings.add(finding("sheet/several-model-names", Severity.WARNING, severalNames()));
+    }
     for (Page page : sheet.pages()) {
       switch (page.kind()) {
         case PICTURE ->
@@ -137,6 +147,14 @@ final class Records {
       }
     }
     return findings;
+  }
+
+  private String severalNames() {
+    List<String> places =
+        modelNames.stream().map(n -> n.text() + " on page " + n.page()).toList();
+    return "the sheet names its model differently: "
+        + String.join(", ", places)
+        + "; find out which cell its figures are for";
   }
 
   private static Finding finding(String rule, Severity severity, String message) {
