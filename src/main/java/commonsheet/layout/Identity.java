@@ -33,6 +33,15 @@ final class Identity {
       Pattern.compile(
           "(?<![\\p{L}\\d])(?=[\\p{Alnum}\\-/.]*\\d{3})(?=[\\p{Alnum}\\-/.]*[A-Za-z])[A-Za-z\\d][A-Za-z\\d\\-/.+]{3,24}(?![\\p{Alpha}\\d])");
 
+  private static final Pattern LETTER_AND_DIGIT =
+      Pattern.compile("[A-Za-z]\\S*\\d|\\d\\S*[A-Za-z]|\\p{Lu} \\d{3}");
+
+  /** A name, with a space after its letters where it has one: "LM 18650-26". */
+  private static final Pattern NAME =
+      Pattern.compile(
+          "(?<![\\p{L}\\d])\\p{Lu}{1,6} \\d{3,}[\\p{L}\\d\\-/]*"
+              + "|[\\p{L}\\d][\\p{L}\\d\\-/.+_]*\\d[\\p{L}\\d\\-/.+_]*");
+
   private static final Pattern STANDARD_CODE =
       Pattern.compile(
           "(?i)(IEC|UL|UN|ISO|JIS|GB|DIN|EN|AWG|QC|ROHS|REACH|CE|JST|SMD|SOT|EAR|BS|MIL|ASTM|IATA).*\\d.*");
@@ -287,15 +296,13 @@ final class Identity {
   private static boolean hasCode(String text) {
     return text.length() < 60
         && text.chars().anyMatch(Character::isDigit)
-        && Pattern.compile("[A-Za-z]\\S*\\d|\\d\\S*[A-Za-z]").matcher(text).find()
+        && LETTER_AND_DIGIT.matcher(text).find()
         && !QUANTITY_CODE.matcher(text).matches();
   }
 
   /** "LP402535 (bare cell)" names LP402535. */
   private static Found codeOnly(Found found) {
-    Matcher code =
-        Pattern.compile("[\\p{L}\\d][\\p{L}\\d\\-/.+_]*\\d[\\p{L}\\d\\-/.+_]*")
-            .matcher(found.text());
+    Matcher code = NAME.matcher(found.text());
     return code.find() ? new Found(code.group(), found.page(), found.box(), found.method()) : found;
   }
 

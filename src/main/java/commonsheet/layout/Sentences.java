@@ -267,7 +267,8 @@ final class Sentences {
   }
 
   private static Told.Part temperature(View view) {
-    if (view.lastOf(List.of("storage", "charge", "discharge")).equals("storage")) {
+    if (view.lastOf(List.of("storage", "charge", "discharge")).equals("storage")
+        || view.justAfter("storage")) {
       return STORAGE_TEMPERATURE;
     }
     return view.direction() == Direction.DISCHARGE ? DISCHARGE_TEMPERATURE : TEMPERATURE;
@@ -279,7 +280,9 @@ final class Sentences {
   }
 
   private static Told.Part share(View view) {
-    if (view.justAfterText("dod") || view.justAfter("humidity")) {
+    if (view.justAfterText("dod")
+        || view.justAfter("humidity")
+        || view.sinceLastFigure("humidity")) {
       return OTHER;
     }
     if (view.justAfter("soc") || view.rightAfter("charge") || view.sinceLastFigure("soc")) {
@@ -442,7 +445,8 @@ final class Sentences {
 
     /** "100mA cut-off and the discharge": what follows "and" is another matter. */
     private boolean parted(int start) {
-      return text.substring(figure().end(), start).contains(" and ");
+      return hits.stream()
+          .anyMatch(h -> h.start() >= figure().end() && h.end() <= start && h.means("and"));
     }
 
     private boolean joined(int start) {

@@ -190,7 +190,9 @@ final class TableRows {
     if (!row.startsHere) {
       return;
     }
-    splitValueSpan(row);
+    if (!stated.hasColumnLabels()) {
+      splitValueSpan(row);
+    }
     valueInRemark(row, cells);
     boolean speaksForItself =
         row.labels.isEmpty() && row.values.stream().anyMatch(this::namesItself);
