@@ -19,7 +19,7 @@ class IdentityTest {
   @CsvSource({
     "Model: LM18650-26, LM18650-26",
     "Model No.: LM-603048, LM-603048",
-    "Type: LM 18650-26, 18650-26",
+    "Type: LM 18650-26, LM 18650-26",
     "MODEL LM-26P, LM-26P",
     "型号：LM603048, LM603048",
     "Typ: LM18650-26, LM18650-26"

@@ -140,6 +140,7 @@ class LanguageReadingTest {
                     "Nennkapazität | 2.550 mAh",
                     "Nennspannung | 3,6 V",
                     "Ladestrom, maximal | 2,5 A",
+                    "Masse | 46,5 g",
                     "Ladeschlussspannung | 4,2 V"));
     assertEquals(List.of("nominal 2.55"), german.of("capacity"));
     assertEquals(List.of("nominal 3.6"), german.of("nominalVoltage"));
