@@ -81,7 +81,9 @@ final class Pages {
 
   private Pages line(String text, double x, boolean bold) {
     Line line = line(text, x, y, bold);
-    lines.add(line);
+    if (!line.words().isEmpty()) {
+      lines.add(line);
+    }
     words.addAll(line.words());
     y += LINE;
     return this;
@@ -166,6 +168,7 @@ final class Pages {
       String[] parts = text.split("\n");
       IntStream.range(0, parts.length)
           .mapToObj(i -> line(parts[i], x[column] + 2, tops[row] + 3 + LINE * i, false))
+          .filter(line -> !line.words().isEmpty())
           .forEach(content::add);
     }
     return new Cell(row, column, below - row, right - column, box, content);
@@ -175,7 +178,10 @@ final class Pages {
     List<Word> words = new ArrayList<>();
     double at = x;
     for (String run : text.split("\t")) {
-      for (String word : run.trim().split(" +")) {
+      for (String word : run.split("[\\s\\h\\p{Cntrl}]+")) {
+        if (word.isEmpty()) {
+          continue;
+        }
         double width = LETTER * word.length();
         words.add(new Word(word, new Box(at, y, width, 10), 10, bold, 0, 0, false, 1));
         at += width + 3;
