@@ -26,7 +26,7 @@ class ArchitectureTest {
           "record", Set.of("quantity"),
           "sheet", Set.of("quantity"),
           "check", Set.of("record", "quantity"),
-          "layout", Set.of("sheet", "record", "quantity", "check"),
+          "layout", Set.of("sheet", "record", "quantity"),
           "score", Set.of("record", "quantity"),
           "export", Set.of("record", "quantity"),
           "cli", Set.of("quantity", "record", "sheet", "check", "layout", "score", "export"));

@@ -2,6 +2,7 @@ package commonsheet.check;
 
 import commonsheet.record.CellRecord;
 import commonsheet.record.Finding;
+import java.util.ArrayList;
 import java.util.List;
 
 /** A set of rules to hold a record against. */
@@ -19,6 +20,21 @@ public final class Checks {
 
   public List<CheckRule> rules() {
     return rules;
+  }
+
+  /** The record with what the rules find added to its findings. */
+  public CellRecord applied(CellRecord record) {
+    List<Finding> findings = new ArrayList<>(record.findings());
+    findings.addAll(examine(record));
+    return new CellRecord(
+        record.schema(),
+        record.id(),
+        record.cell(),
+        record.source(),
+        record.statements(),
+        record.curves(),
+        findings,
+        record.review());
   }
 
   /**

@@ -58,7 +58,7 @@ final class ExplainCommand implements Callable<Integer> {
           ExitStatus.USAGE,
           starter + " is there already; name another file, or write over it with --force");
     }
-    SheetOutcome outcome = TimedReader.by(Layouts.load(layouts)).read(file);
+    SheetOutcome outcome = TimedReader.by(layouts).read(file);
     if (outcome instanceof SheetOutcome.Failed failed) {
       throw new CommandException(ExitStatus.NONE_READABLE, failed.sentence());
     }

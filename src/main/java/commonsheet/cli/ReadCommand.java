@@ -59,7 +59,7 @@ final class ReadCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws CommandException, InterruptedException {
-    TimedReader reader = TimedReader.by(Layouts.load(layouts));
+    TimedReader reader = TimedReader.by(layouts);
     Thread schema = new Thread(RecordValidator::prepare, "schema");
     schema.setDaemon(true);
     schema.start();

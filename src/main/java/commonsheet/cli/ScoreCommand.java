@@ -78,7 +78,7 @@ final class ScoreCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws CommandException, InterruptedException {
-    TimedReader reader = TimedReader.by(Layouts.load(layouts));
+    TimedReader reader = TimedReader.by(layouts);
     InputFiles inputs = InputFiles.find(arguments, ".pdf");
     inputs.problems().forEach(this::complain);
     int failed = inputs.problems().size();

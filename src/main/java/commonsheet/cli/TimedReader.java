@@ -1,6 +1,9 @@
 package commonsheet.cli;
 
-import commonsheet.layout.LayoutLibrary;
+import static java.util.regex.Matcher.quoteReplacement;
+
+import commonsheet.check.Checks;
+import commonsheet.layout.Reading;
 import commonsheet.layout.RecordReader;
 import commonsheet.sheet.Sheet;
 import commonsheet.sheet.SheetException;
@@ -11,6 +14,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import java.util.regex.Pattern;
 
 /**
  * Reads sheets one by one so that none can hold up or end a batch: each has a time limit, and a
@@ -38,17 +42,28 @@ final class TimedReader {
   }
 
   /**
-   * A reader that finds values by layout rules. What it needs besides a sheet's words loads while
-   * the words of the first sheet are taken from their file.
+   * A reader that finds values by layout rules, the built-in ones and those of a folder. The rules
+   * load while the words of the first sheet are taken from their file.
+   *
+   * @param layouts null for the built-in rules only
+   * @throws CommandException for a folder or rule file that is not as it should be
    */
-  static TimedReader by(LayoutLibrary library) {
-    Ahead<RecordReader> records = Ahead.of(() -> new RecordReader(library));
+  static TimedReader by(Path layouts) throws CommandException {
+    Ahead<RecordReader> records = Layouts.reader(layouts);
     return new TimedReader(
         file -> {
           Sheet sheet = SheetReader.read(file);
-          return new SheetOutcome.Read(sheet, records.get().read(sheet));
+          return new SheetOutcome.Read(sheet, checked(records.get().read(sheet)));
         },
         LIMIT);
+  }
+
+  private static Reading checked(Reading reading) {
+    Checks checks = Checks.standard();
+    return new Reading(
+        reading.records().stream().map(checks::applied).toList(),
+        reading.explanation(),
+        reading.reason());
   }
 
   /**
@@ -74,9 +89,13 @@ final class TimedReader {
     }
   }
 
+  /** In a batch, a file's name alone may stand for several files; its path does not. */
   private static String sentence(Path file, Throwable cause) {
     if (cause instanceof SheetException expected) {
-      return expected.getMessage();
+      String name = file.getFileName().toString();
+      return expected
+          .getMessage()
+          .replaceFirst(Pattern.quote(name), quoteReplacement(file.toString()));
     }
     if (cause instanceof OutOfMemoryError) {
       return file

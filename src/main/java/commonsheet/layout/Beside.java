@@ -13,7 +13,10 @@ final class Beside {
   static List<Passage> each(List<Passage> pieces, Passage remark) {
     List<Passage> whole = Collections.nCopies(pieces.size(), remark);
     List<Passage> lines = remark.lines();
-    if (pieces.size() < 2 || lines.size() < pieces.size() || isProse(lines) || pieces.stream().anyMatch(p -> p.box() == null)) {
+    if (pieces.size() < 2
+        || lines.size() < pieces.size()
+        || isProse(lines)
+        || pieces.stream().anyMatch(p -> p.box() == null)) {
       return whole;
     }
     List<Passage> shared = new ArrayList<>(Collections.nCopies(pieces.size(), Passage.EMPTY));
@@ -24,12 +27,17 @@ final class Beside {
     return shared.stream().anyMatch(Passage::isBlank) ? whole : shared;
   }
 
-  /** Lines with more words than this on average are sentences, which go with the whole cell. Common practice, no source. */
+  /**
+   * Lines with more words than this on average are sentences, which go with the whole cell. Common
+   * practice, no source.
+   */
   private static final double LONGEST_ITEM_WORDS = 6;
 
   private static boolean isProse(List<Passage> lines) {
     double words = lines.stream().mapToInt(l -> Tokens.of(l.text()).size()).average().orElse(0);
-    return words > LONGEST_ITEM_WORDS && lines.stream().noneMatch(l -> l.text().chars().anyMatch(c -> Tokens.isIdeograph((char) c)))
+    return words > LONGEST_ITEM_WORDS
+            && lines.stream()
+                .noneMatch(l -> l.text().chars().anyMatch(c -> Tokens.isIdeograph((char) c)))
         || words > 2 * LONGEST_ITEM_WORDS;
   }
 

@@ -10,7 +10,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
-/** Makes a candidate of a figure: canonical unit, conditions, evidence, and the doubts that the place itself gives. */
+/**
+ * Makes a candidate of a figure: canonical unit, conditions, evidence, and the doubts that the
+ * place itself gives.
+ */
 final class Candidates {
   /** A label understood to less than this share of its letters may mean something else. */
   private static final double LABEL_UNDERSTOOD = 0.5;
@@ -29,7 +32,13 @@ final class Candidates {
 
   /** What a figure of a passage says of a quantity. */
   Candidate of(
-      Entry entry, String rule, Passage piece, String quantity, Statistic statistic, Figure figure, List<Told> told) {
+      Entry entry,
+      String rule,
+      Passage piece,
+      String quantity,
+      Statistic statistic,
+      Figure figure,
+      List<Told> told) {
     QuantityKind kind = quantities.get(quantity);
     List<String> doubts = doubts(entry, kind, figure, told);
     boolean isRate = figure.unit() != null && figure.unit().dimension() == Dimension.RATE;
@@ -56,6 +65,7 @@ final class Candidates {
         piece.recognisedConfidence(figure.start(), figure.end()),
         false,
         null,
+        null,
         doubts);
   }
 
@@ -64,7 +74,9 @@ final class Candidates {
   }
 
   private static Figure canonical(QuantityKind kind, Figure figure) {
-    if (figure.unit() == null || kind.dimension() == Dimension.CYCLES || figure.unit().dimension() == Dimension.RATE) {
+    if (figure.unit() == null
+        || kind.dimension() == Dimension.CYCLES
+        || figure.unit().dimension() == Dimension.RATE) {
       return figure;
     }
     return isChargeForCurrent(kind, figure) ? figure.in("A.h") : figure.in(kind.unit());

@@ -13,8 +13,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Turns the lines of a page that stand in no table into entries: numbered clauses, labels with a value after a colon or
- * a gap, and headings with the paragraph below them.
+ * Turns the lines of a page that stand in no table into entries: numbered clauses, labels with a
+ * value after a colon or a gap, and headings with the paragraph below them.
  */
 final class Clauses {
   static final Pattern MARKER =
@@ -149,7 +149,10 @@ final class Clauses {
       }
     }
 
-    /** Under the heading "Cycle life", "Capacity ≥ 80 %" is what the cycles leave, no clause of its own. */
+    /**
+     * Under the heading "Cycle life", "Capacity ≥ 80 %" is what the cycles leave, no clause of its
+     * own.
+     */
     private boolean tellsOfCycles(Passage rest, int split) {
       return vocabulary.conceptsOf(label.text()).contains("cyclelife")
           && vocabulary.conceptsOf(rest.text().substring(0, split)).contains("capacity");
@@ -163,14 +166,16 @@ final class Clauses {
       }
       boolean open = ".:;\u3002\uFF1A\uFF1B".indexOf(before.charAt(before.length() - 1)) < 0;
       boolean small = Character.isLowerCase(line.text().trim().charAt(0));
-      boolean inValues = labelHasValue && line.box().x() - lastX > INDENT && line.text().indexOf(':') < 0;
+      boolean inValues =
+          labelHasValue && line.box().x() - lastX > INDENT && line.text().indexOf(':') < 0;
       return small && (inValues || open && Naming.isSentence(before + " " + line.text()));
     }
 
     void endClause() {
       if (!body.isBlank() && (labelHasValue || !label.isBlank() || !section.isBlank())) {
         List<Passage> labels = new ArrayList<>();
-        if (!above.isBlank() && !naming.namesWith(List.of(label), body, parser.find(body.text()), "")) {
+        if (!above.isBlank()
+            && !naming.namesWith(List.of(label), body, parser.find(body.text()), "")) {
           labels.add(above);
         }
         if (!label.isBlank()) {
@@ -215,7 +220,12 @@ final class Clauses {
       if (leader.lookingAt()) {
         from = leader.end();
       }
-      while (from < text.length() && (text.charAt(from) == ':' || text.charAt(from) == '\uFF1A' || text.charAt(from) == '=' || text.charAt(from) == '.' || Character.isWhitespace(text.charAt(from)))) {
+      while (from < text.length()
+          && (text.charAt(from) == ':'
+              || text.charAt(from) == '\uFF1A'
+              || text.charAt(from) == '='
+              || text.charAt(from) == '.'
+              || Character.isWhitespace(text.charAt(from)))) {
         from++;
       }
       return rest.part(from, text.length());
@@ -235,11 +245,17 @@ final class Clauses {
   private int split(Passage rest, Line line, boolean numbered) {
     String text = rest.text();
     Matcher leader = LEADER.matcher(text);
-    if (leader.find() && leader.start() > 2 && leader.end() < text.length() && known(text.substring(0, leader.start()))) {
+    if (leader.find()
+        && leader.start() > 2
+        && leader.end() < text.length()
+        && known(text.substring(0, leader.start()))) {
       return leader.start();
     }
     int colon = firstColon(text);
-    if (colon > 0 && colon <= LONGEST_LABEL && known(text.substring(0, colon)) && colon + 1 < text.trim().length()) {
+    if (colon > 0
+        && colon <= LONGEST_LABEL
+        && known(text.substring(0, colon))
+        && colon + 1 < text.trim().length()) {
       return colon;
     }
     int runIn = numbered ? runInHeading(text) : 0;
@@ -256,8 +272,13 @@ final class Clauses {
   /** "Cycle life. Charge with 1 C to …": a short label, a full stop, a sentence. */
   private int runInHeading(String text) {
     int stop = text.indexOf(". ");
-    boolean sentence = stop > 3 && stop + 2 < text.length() && Character.isUpperCase(text.charAt(stop + 2));
-    return sentence && Tokens.of(text.substring(0, stop)).size() <= 5 && known(text.substring(0, stop)) ? stop : 0;
+    boolean sentence =
+        stop > 3 && stop + 2 < text.length() && Character.isUpperCase(text.charAt(stop + 2));
+    return sentence
+            && Tokens.of(text.substring(0, stop)).size() <= 5
+            && known(text.substring(0, stop))
+        ? stop
+        : 0;
   }
 
   private static int firstColon(String text) {
@@ -310,7 +331,10 @@ final class Clauses {
 
   private boolean isHeading(Passage rest, Line line, boolean numbered) {
     String text = rest.text().trim();
-    if (text.isEmpty() || text.length() > LONGEST_LABEL || text.endsWith(".") && !numbered || text.endsWith(",")) {
+    if (text.isEmpty()
+        || text.length() > LONGEST_LABEL
+        || text.endsWith(".") && !numbered
+        || text.endsWith(",")) {
       return false;
     }
     boolean figures = parser.find(text).stream().anyMatch(f -> f.unit() != null);
@@ -318,6 +342,8 @@ final class Clauses {
     if (figures && !bold) {
       return false;
     }
-    return numbered && Tokens.of(text).size() <= 14 || bold || known(text) && Tokens.of(text).size() >= 2 && Tokens.of(text).size() <= 8;
+    return numbered && Tokens.of(text).size() <= 14
+        || bold
+        || known(text) && Tokens.of(text).size() >= 2 && Tokens.of(text).size() <= 8;
   }
 }

@@ -31,11 +31,13 @@ final class ConditionsOf {
   }
 
   /**
-   * Several temperatures in one procedure: the storage temperature is the condition of what is left after storage, the
-   * discharge temperature that of a discharge; the first mentioned counts otherwise.
+   * Several temperatures in one procedure: the storage temperature is the condition of what is left
+   * after storage, the discharge temperature that of a discharge; the first mentioned counts
+   * otherwise.
    */
   private Conditions withOneTemperature(String quantity, Conditions conditions, List<Told> told) {
-    if (!terms.mayCarry(quantity, Conditions.TEMPERATURE) || conditions.get(Conditions.TEMPERATURE) == null) {
+    if (!terms.mayCarry(quantity, Conditions.TEMPERATURE)
+        || conditions.get(Conditions.TEMPERATURE) == null) {
       return conditions;
     }
     boolean kept = quantity.equals("capacityRetention") || quantity.equals("capacityRecovery");
@@ -73,11 +75,14 @@ final class ConditionsOf {
     return switch (told.part()) {
       case CHARGE_VOLTAGE -> one(quantity, Conditions.CHARGE_VOLTAGE, figure, "V");
       case CUTOFF_VOLTAGE -> one(quantity, Conditions.CUTOFF_VOLTAGE, figure, "V");
-      case CHARGE_CURRENT -> current(quantity, Conditions.CHARGE_RATE, Conditions.CHARGE_CURRENT, figure);
-      case DISCHARGE_CURRENT -> current(quantity, Conditions.DISCHARGE_RATE, Conditions.DISCHARGE_CURRENT, figure);
+      case CHARGE_CURRENT ->
+          current(quantity, Conditions.CHARGE_RATE, Conditions.CHARGE_CURRENT, figure);
+      case DISCHARGE_CURRENT ->
+          current(quantity, Conditions.DISCHARGE_RATE, Conditions.DISCHARGE_CURRENT, figure);
       case BOTH_CURRENTS ->
           current(quantity, Conditions.DISCHARGE_RATE, Conditions.DISCHARGE_CURRENT, figure)
-              .withMissingFrom(current(quantity, Conditions.CHARGE_RATE, Conditions.CHARGE_CURRENT, figure));
+              .withMissingFrom(
+                  current(quantity, Conditions.CHARGE_RATE, Conditions.CHARGE_CURRENT, figure));
       case TEMPERATURE, STORAGE_TEMPERATURE, DISCHARGE_TEMPERATURE -> temperature(quantity, figure);
       case STORAGE_TIME -> one(quantity, Conditions.DURATION, figure, "s");
       case TIME ->
@@ -119,10 +124,15 @@ final class ConditionsOf {
     return one(quantity, Conditions.TEMPERATURE, figure, "Cel");
   }
 
-  /** Twelve months are a year: the trade's month of 30 days would make them 360 days. Common practice, no source. */
+  /**
+   * Twelve months are a year: the trade's month of 30 days would make them 360 days. Common
+   * practice, no source.
+   */
   private static double wholeYears(double seconds) {
     double years = seconds / (12 * MONTH);
-    return years >= 1 && Math.abs(years - Math.rint(years)) < 1e-9 ? Math.rint(years) * YEAR : seconds;
+    return years >= 1 && Math.abs(years - Math.rint(years)) < 1e-9
+        ? Math.rint(years) * YEAR
+        : seconds;
   }
 
   private Conditions one(String quantity, String name, Figure figure, String unit) {

@@ -11,7 +11,9 @@ import java.util.List;
 
 /** Cycle life told in sentences: "the capacity at the 300th cycle is at least 80 %". */
 final class CycleLife {
-  /** Fewer cycles are a preparation of the test, or a check within it. Common practice, no source. */
+  /**
+   * Fewer cycles are a preparation of the test, or a check within it. Common practice, no source.
+   */
   private static final double FEWEST_CYCLES = 50;
 
   private final FigureParser parser;
@@ -36,7 +38,8 @@ final class CycleLife {
       for (Figure figure : parser.find(text.text())) {
         if (isCount(figure)) {
           Statistic statistic = figure.bound() == Bound.AT_LEAST ? Statistic.MINIMUM : null;
-          return List.of(candidates.of(entry, entry.layoutRule(), text, "cycleLife", statistic, figure, told));
+          return List.of(
+              candidates.of(entry, entry.layoutRule(), text, "cycleLife", statistic, figure, told));
         }
       }
     }

@@ -8,13 +8,32 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Several dimensions in one value, in the order their names or letters stand in the label: "T × W × L | 5 × 34 × 50 mm". */
+/**
+ * Several dimensions in one value, in the order their names or letters stand in the label: "T × W ×
+ * L | 5 × 34 × 50 mm".
+ */
 final class DimensionSeries {
-  private static final List<String> NAMES = List.of("diameter", "height", "width", "thickness", "length");
+  private static final List<String> NAMES =
+      List.of("diameter", "height", "width", "thickness", "length");
   private static final Pattern LETTERS =
-      Pattern.compile("(?<!\\p{L})([TWLHD\u03A6\u00D8])\\s?[x\u00D7*\u2715]\\s?([TWLHD])(?:\\s?[x\u00D7*\u2715]\\s?([TWLH]))?(?!\\p{L})");
+      Pattern.compile(
+          "(?<!\\p{L})([TWLHD\u03A6\u00D8])\\s?[x\u00D7*\u2715]\\s?([TWLHD])(?:\\s?[x\u00D7*\u2715]\\s?([TWLH]))?(?!\\p{L})");
   private static final Map<String, String> BY_LETTER =
-      Map.of("T", "thickness", "W", "width", "L", "length", "H", "height", "D", "diameter", "\u03A6", "diameter", "\u00D8", "diameter");
+      Map.of(
+          "T",
+          "thickness",
+          "W",
+          "width",
+          "L",
+          "length",
+          "H",
+          "height",
+          "D",
+          "diameter",
+          "\u03A6",
+          "diameter",
+          "\u00D8",
+          "diameter");
 
   private final Vocabulary vocabulary;
 
@@ -31,10 +50,16 @@ final class DimensionSeries {
     labels.forEach(label -> names.addAll(names(label.text())));
     List<Figure> lengths =
         figures.stream()
-            .filter(f -> f.value() != null && (f.unit() == null || f.unit().dimension() == Dimension.LENGTH))
+            .filter(
+                f ->
+                    f.value() != null
+                        && (f.unit() == null || f.unit().dimension() == Dimension.LENGTH))
             .toList();
     boolean unit = lengths.stream().anyMatch(f -> f.unit() != null);
-    if (names.size() < 2 || names.size() != lengths.size() || names.stream().distinct().count() < names.size() || !unit) {
+    if (names.size() < 2
+        || names.size() != lengths.size()
+        || names.stream().distinct().count() < names.size()
+        || !unit) {
       return List.of();
     }
     List<Named> named = new ArrayList<>();

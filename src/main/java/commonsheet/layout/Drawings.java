@@ -20,17 +20,23 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Dimensions lettered on a drawing: figures with a tolerance or a limit that stand by themselves. Which dimension each is
- * follows from the size in the model's name (four digits and more: diameter and height; six: thickness in tenths of a
- * millimetre, width, length) or from a diameter sign. Such a value is always unsure.
+ * Dimensions lettered on a drawing: figures with a tolerance or a limit that stand by themselves.
+ * Which dimension each is follows from the size in the model's name (four digits and more: diameter
+ * and height; six: thickness in tenths of a millimetre, width, length) or from a diameter sign.
+ * Such a value is always unsure.
  */
 final class Drawings {
   private static final Pattern POUCH = Pattern.compile("(?<!\\d)(\\d{2})(\\d{2})(\\d{2})(?!\\d)");
   private static final Pattern DIAMETER = Pattern.compile("[\u00D8\u2300\u03C6\u03A6\u00F8\u2205]");
-  private static final Pattern LIMIT = Pattern.compile("(?i)max|\u2264|\u2266|<|m\u00E1x|\u6700\u5927");
-  private static final String DOUBT = "read from a drawing; which dimension it is follows from the size in the model's name";
+  private static final Pattern LIMIT =
+      Pattern.compile("(?i)max|\u2264|\u2266|<|m\u00E1x|\u6700\u5927");
+  private static final String DOUBT =
+      "read from a drawing; which dimension it is follows from the size in the model's name";
 
-  /** How far a printed dimension may lie from the size in the name: swelling, wrapping, rounding. Common practice, no source. */
+  /**
+   * How far a printed dimension may lie from the size in the name: swelling, wrapping, rounding.
+   * Common practice, no source.
+   */
   private record Slot(String quantity, double nominal, double below, double above) {
     boolean takes(double value) {
       return value >= nominal - below && value <= nominal + above;
@@ -79,7 +85,8 @@ final class Drawings {
     if (sizeCode != null && sizeCode.length() == 5) {
       double diameter = Integer.parseInt(sizeCode.substring(0, 2));
       double height = Integer.parseInt(sizeCode.substring(2)) / 10.0;
-      return List.of(new Slot("diameter", diameter, 0.3, 1.2), new Slot("height", height, 1.2, 1.6));
+      return List.of(
+          new Slot("diameter", diameter, 0.3, 1.2), new Slot("height", height, 1.2, 1.6));
     }
     Matcher pouch = POUCH.matcher(model == null ? "" : model);
     if (!pouch.find()) {
@@ -91,7 +98,10 @@ final class Drawings {
         new Slot("length", Integer.parseInt(pouch.group(3)), 1.5, 4));
   }
 
-  /** The one figure of a run that is nothing but a dimension: with a tolerance or a limit, in millimetres or bare. */
+  /**
+   * The one figure of a run that is nothing but a dimension: with a tolerance or a limit, in
+   * millimetres or bare.
+   */
   private Optional<Figure> dimension(Passage text) {
     List<Figure> figures = parser.find(text.text());
     if (figures.size() != 1) {
@@ -99,10 +109,14 @@ final class Drawings {
     }
     Figure figure = figures.get(0);
     boolean length = figure.unit() == null || figure.unit().dimension() == Dimension.LENGTH;
-    boolean limited = figure.low() != null || figure.bound() == Bound.AT_MOST && LIMIT.matcher(figure.text()).find();
+    boolean limited =
+        figure.low() != null
+            || figure.bound() == Bound.AT_MOST && LIMIT.matcher(figure.text()).find();
     String rest = text.text().substring(0, figure.start()) + text.text().substring(figure.end());
     boolean alone = rest.chars().filter(Character::isLetter).count() <= 2;
-    return length && limited && alone && figure.value() != null ? Optional.of(figure) : Optional.empty();
+    return length && limited && alone && figure.value() != null
+        ? Optional.of(figure)
+        : Optional.empty();
   }
 
   private static Candidate candidate(Passage text, Figure figure, String quantity, String doubt) {
@@ -118,16 +132,33 @@ final class Drawings {
       doubts.add("no unit is printed; mm is taken");
     }
     return new Candidate(
-        quantity, statistic, millimetres.value(), millimetres.low(), millimetres.high(), null, Conditions.NONE,
-        text.page(), text.box(), text.shown(), Method.TEXT_LINE, "drawing/" + quantity,
-        text.recognisedConfidence(0, text.text().length()), true, null, doubts);
+        quantity,
+        statistic,
+        millimetres.value(),
+        millimetres.low(),
+        millimetres.high(),
+        null,
+        Conditions.NONE,
+        text.page(),
+        text.box(),
+        text.shown(),
+        Method.TEXT_LINE,
+        "drawing/" + quantity,
+        text.recognisedConfidence(0, text.text().length()),
+        true,
+        null,
+        null,
+        doubts);
   }
 
   // ---- words that stand together, whichever way they are turned ----
 
   private static List<List<Word>> runs(Page page) {
     List<Word> words = new ArrayList<>(page.words());
-    words.sort(Comparator.comparingInt(Word::turn).thenComparingDouble(Drawings::across).thenComparingDouble(Drawings::along));
+    words.sort(
+        Comparator.comparingInt(Word::turn)
+            .thenComparingDouble(Drawings::across)
+            .thenComparingDouble(Drawings::along));
     List<List<Word>> runs = new ArrayList<>();
     List<Word> left = new ArrayList<>(words);
     while (!left.isEmpty()) {
@@ -156,7 +187,9 @@ final class Drawings {
     }
     double size = Math.max(word.size(), next.size());
     double gap = along(next) - (along(word) + extent(word));
-    return gap > -0.3 * size && gap < 0.8 * size && Math.abs(across(word) - across(next)) < 0.7 * size;
+    return gap > -0.3 * size
+        && gap < 0.8 * size
+        && Math.abs(across(word) - across(next)) < 0.7 * size;
   }
 
   private static double along(Word word) {

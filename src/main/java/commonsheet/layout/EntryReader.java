@@ -13,16 +13,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
- * Takes one entry of a sheet for what it says: names the quantity by the concepts of its labels, picks the figures that
- * can be its value, and gives the rest as conditions.
+ * Takes one entry of a sheet for what it says: names the quantity by the concepts of its labels,
+ * picks the figures that can be its value, and gives the rest as conditions.
  */
 final class EntryReader {
-  private static final Pattern UNIT_IN_LABEL = Pattern.compile("[(\\[\uFF08]\\s*([^()\\[\\]\\d]{1,8}?)\\s*[)\\]\uFF09]");
-
   /** A figure within the first words of a passage is what the passage is about. */
   private static final int FIRST_WORDS = 8;
 
@@ -30,6 +26,7 @@ final class EntryReader {
   private final Terms terms;
   private final QuantityCatalogue quantities;
   private final FigureParser parser;
+  private final LabelUnits units;
   private final Segments segments;
   private final Sentences sentences;
   private final Statistics statistics;
@@ -42,11 +39,13 @@ final class EntryReader {
   private final TemperatureLimits temperatureLimits;
   private final TemperatureColumns temperatureColumns;
 
-  EntryReader(Vocabulary vocabulary, Terms terms, QuantityCatalogue quantities, FigureParser parser) {
+  EntryReader(
+      Vocabulary vocabulary, Terms terms, QuantityCatalogue quantities, FigureParser parser) {
     this.vocabulary = vocabulary;
     this.terms = terms;
     this.quantities = quantities;
     this.parser = parser;
+    this.units = new LabelUnits(parser);
     this.segments = new Segments(parser, vocabulary);
     this.sentences = new Sentences(vocabulary, parser);
     this.statistics = new Statistics(terms);
@@ -54,7 +53,8 @@ final class EntryReader {
     this.candidates = new Candidates(quantities, terms, naming);
     this.procedures = new Procedures(sentences, statistics, naming, candidates);
     this.cycleLife = new CycleLife(parser, sentences, candidates);
-    this.temperatureColumns = new TemperatureColumns(parser, sentences, terms, quantities, candidates);
+    this.temperatureColumns =
+        new TemperatureColumns(parser, sentences, terms, quantities, candidates);
     this.temperatureLimits = new TemperatureLimits(parser, sentences, candidates);
     this.dimensionSeries = new DimensionSeries(vocabulary);
     this.storageShare = new StorageShare(vocabulary, parser, candidates);
@@ -63,7 +63,8 @@ final class EntryReader {
   /** What the entry may say; the outcome goes to {@code outcomes}. */
   List<Candidate> read(Entry entry, List<Outcome> outcomes) {
     if (naming.blocked(entry)) {
-      outcomes.add(outcome(entry, "no rating of the cell: a test, a protection circuit or the like", false));
+      outcomes.add(
+          outcome(entry, "no rating of the cell: a test, a protection circuit or the like", false));
       return List.of();
     }
     Set<String> outer = naming.outer(entry);
@@ -75,7 +76,8 @@ final class EntryReader {
       }
     }
     if (outer.contains("cyclelife")) {
-      // Currents, voltages and shares of the capacity in a row about cycle life are those of its test.
+      // Currents, voltages and shares of the capacity in a row about cycle life are those of its
+      // test.
       found.removeIf(c -> !c.quantity().equals("cycleLife"));
       if (found.isEmpty()) {
         found.addAll(cycleLife.read(entry));
@@ -84,7 +86,10 @@ final class EntryReader {
     outcomes.add(
         found.isEmpty()
             ? outcome(entry, reasonForNothing(outer), false)
-            : outcome(entry, String.join("; ", found.stream().map(Candidate::rule).distinct().toList()), true));
+            : outcome(
+                entry,
+                String.join("; ", found.stream().map(Candidate::rule).distinct().toList()),
+                true));
     return found;
   }
 
@@ -105,7 +110,9 @@ final class EntryReader {
     List<Term> fitting = terms.fitting(outer);
     return fitting.isEmpty()
         ? "unmatched: the label's words (" + String.join(", ", outer) + ") name no quantity"
-        : "unmatched: named " + fitting.get(0).quantity() + ", but no figure beside it has its unit";
+        : "unmatched: named "
+            + fitting.get(0).quantity()
+            + ", but no figure beside it has its unit";
   }
 
   private List<Candidate> readValue(Entry entry, Entry.Value value, Set<String> outer) {
@@ -133,15 +140,22 @@ final class EntryReader {
     return found;
   }
 
-  /** The pieces behind one that name no value of their own state its conditions: "2600 mAh / Discharge: 0.2 C, 2.5 V". */
-  private Passage unnamedAfter(Entry entry, Entry.Value value, List<Passage> pieces, int index, Set<String> outer) {
+  /**
+   * The pieces behind one that name no value of their own state its conditions: "2600 mAh /
+   * Discharge: 0.2 C, 2.5 V".
+   */
+  private Passage unnamedAfter(
+      Entry entry, Entry.Value value, List<Passage> pieces, int index, Set<String> outer) {
     Passage conditions = Passage.EMPTY;
     for (int i = index + 1; i < pieces.size(); i++) {
       Passage piece = pieces.get(i);
-      List<Figure> figures = withUnits(parser, parser.find(piece.text()), value.unit());
+      List<Figure> figures = units.figures(piece.text(), value.unit());
       boolean names =
           !naming.named(entry, piece, figures, outer, Passage.EMPTY).isEmpty()
-              || !figures.isEmpty() && terms.procedure(Naming.merge(outer, naming.inner(piece, figures, 0))).isPresent();
+              || !figures.isEmpty()
+                  && terms
+                      .procedure(Naming.merge(outer, naming.inner(piece, figures, 0)))
+                      .isPresent();
       if (names) {
         break;
       }
@@ -155,7 +169,8 @@ final class EntryReader {
     if (figures.isEmpty() || Naming.isSentence(own.text().text())) {
       return List.of();
     }
-    Optional<Procedure> procedure = terms.procedure(Naming.merge(outer, naming.inner(own.text(), figures, 0)));
+    Optional<Procedure> procedure =
+        terms.procedure(Naming.merge(outer, naming.inner(own.text(), figures, 0)));
     return procedure.map(p -> procedures.read(entry, own, p)).orElse(List.of());
   }
 
@@ -168,7 +183,8 @@ final class EntryReader {
     if (!series.isEmpty()) {
       return dimensions(entry, own, figures, series);
     }
-    Map<Term, List<Figure>> named = naming.named(entry, piece, figures, withColumn(outer, own.role()), own.conditions());
+    Map<Term, List<Figure>> named =
+        naming.named(entry, piece, figures, withColumn(outer, own.role()), own.conditions());
     for (Map.Entry<Term, List<Figure>> entryOfTerm : named.entrySet()) {
       Term term = entryOfTerm.getKey();
       QuantityKind kind = quantities.get(term.quantity());
@@ -188,31 +204,28 @@ final class EntryReader {
     return found;
   }
 
-  /** The figures of a piece, with the unit of column or label where they have none, multiples of C as such. */
+  /**
+   * The figures of a piece, with the unit of column or label where they have none, multiples of C
+   * as such.
+   */
   private List<Figure> figures(Entry entry, Entry.Value own, Set<String> outer) {
-    List<Figure> figures = withUnits(parser, parser.find(own.text().text()), own.unit());
+    List<Figure> figures = units.figures(own.text().text(), own.unit());
     for (Passage label : entry.labels()) {
-      figures = withUnits(parser, figures, unitInBrackets(label.text()));
+      figures = units.withUnit(figures, units.inBrackets(label.text()));
     }
     return outer.contains("current") ? figures.stream().map(Sentences::asRate).toList() : figures;
   }
 
-  /** "Weight (g)": the unit that a label gives in brackets; empty where it gives none. */
-  private String unitInBrackets(String label) {
-    Matcher bracket = UNIT_IN_LABEL.matcher(label);
-    while (bracket.find()) {
-      List<Figure> unit = parser.find("1 " + bracket.group(1));
-      if (unit.size() == 1 && unit.get(0).unit() != null && unit.get(0).end() == bracket.group(1).length() + 2) {
-        return bracket.group(1);
-      }
-    }
-    return "";
-  }
-
-  /** A column headed "Max." makes "Charge current" a maximum, unless the label says which current it is. */
+  /**
+   * A column headed "Max." makes "Charge current" a maximum, unless the label says which current it
+   * is.
+   */
   private static Set<String> withColumn(Set<String> outer, Role role) {
     Statistic statistic = Statistics.column(role);
-    if (statistic == null || outer.contains("standard") || outer.contains("fast") || !outer.contains("current")) {
+    if (statistic == null
+        || outer.contains("standard")
+        || outer.contains("fast")
+        || !outer.contains("current")) {
       return outer;
     }
     return Naming.merge(outer, Set.of(statistic.label()));
@@ -224,10 +237,19 @@ final class EntryReader {
     for (DimensionSeries.Named named : series) {
       Statistic statistic =
           statistics.of(
-              named.quantity(), named.figure(), own.role(),
+              named.quantity(),
+              named.figure(),
+              own.role(),
               naming.fromInside(entry, own.text(), figures, figures.indexOf(named.figure())));
       found.add(
-          candidates.of(entry, entry.layoutRule(), own.text(), named.quantity(), statistic, named.figure(), List.of()));
+          candidates.of(
+              entry,
+              entry.layoutRule(),
+              own.text(),
+              named.quantity(),
+              statistic,
+              named.figure(),
+              List.of()));
     }
     return found;
   }
@@ -235,80 +257,89 @@ final class EntryReader {
   /** Numbers without units scattered in text (the ticks of a chart) are no values. */
   private static boolean bareWhereItMayNot(Entry entry, QuantityKind kind, List<Figure> figures) {
     boolean bare = figures.stream().allMatch(f -> f.unit() == null);
-    return bare && entry.layoutRule().equals("paragraph") && kind.dimension() != Dimension.TEMPERATURE;
-  }
-
-  static List<Figure> withUnits(FigureParser parser, List<Figure> figures, String unitText) {
-    if (unitText == null || unitText.isBlank()) {
-      return figures;
-    }
-    List<Figure> unit = parser.find("1 " + unitText);
-    if (unit.isEmpty() || unit.get(0).unit() == null) {
-      return figures;
-    }
-    return figures.stream()
-        .map(
-            f ->
-                f.unit() != null
-                    ? f
-                    : new Figure(
-                        f.start(), f.end(), f.text(), f.value(), f.low(), f.high(), f.bound(), f.qualifier(),
-                        f.approximate(), unit.get(0).unit(), f.ambiguous()))
-        .toList();
+    return bare
+        && entry.layoutRule().equals("paragraph")
+        && kind.dimension() != Dimension.TEMPERATURE;
   }
 
   private List<Candidate> candidates(
-      Entry entry, Entry.Value own, List<Figure> figures, Term term, QuantityKind kind, List<Figure> values) {
+      Entry entry,
+      Entry.Value own,
+      List<Figure> figures,
+      Term term,
+      QuantityKind kind,
+      List<Figure> values) {
     List<Candidate> found = new ArrayList<>();
     List<Told> told = told(entry, own, kind.name(), values);
     for (Figure figure : values) {
       Statistic statistic =
           statistics.of(
-              kind.name(), figure, own.role(), naming.fromInside(entry, own.text(), figures, figures.indexOf(figure)));
+              kind.name(),
+              figure,
+              own.role(),
+              naming.fromInside(entry, own.text(), figures, figures.indexOf(figure)));
       boolean inPassing = isInPassing(entry, own.text(), figure, kind);
       boolean promised =
           own.role() == Role.STATED && asksForAtLeast(entry)
-              || kind.dimension() == Dimension.RATIO && sentences.introducedBy(own.text().text(), figure, "atleast");
+              || kind.dimension() == Dimension.RATIO
+                  && sentences.introducedBy(own.text().text(), figure, "atleast");
       if (statistic == null && promised) {
         statistic = Statistic.MINIMUM;
       }
       Candidate candidate =
-          candidates.of(entry, entry.layoutRule(), own.text(), term.quantity(), statistic, figure, told);
+          candidates.of(
+              entry, entry.layoutRule(), own.text(), term.quantity(), statistic, figure, told);
       if (values.size() > 1 && figure.qualifier() == null && sameKind(values)) {
         candidate = candidate.doubted("several values stand here: " + own.text().shown());
       }
       if (own.role() == Role.UNKNOWN) {
-        candidate = candidate.doubted("the row has values in several columns, and nothing says whose each is");
+        candidate =
+            candidate.doubted(
+                "the row has values in several columns, and nothing says whose each is");
       }
       if (term.weak()) {
-        candidate = candidate.doubted("the label leaves room for another quantity: " + entry.label());
+        candidate =
+            candidate.doubted("the label leaves room for another quantity: " + entry.label());
       }
       found.add(inPassing ? candidate.asMention() : candidate);
     }
     return found;
   }
 
-  /** A current, voltage or capacity in the middle of a sentence is mentioned; a row or a clause about it comes first. */
+  /**
+   * A current, voltage or capacity in the middle of a sentence is mentioned; a row or a clause
+   * about it comes first.
+   */
   private static boolean isInPassing(Entry entry, Passage piece, Figure figure, QuantityKind kind) {
-    boolean share = kind.dimension() == Dimension.RATIO || kind.dimension() == Dimension.CYCLES || kind.range();
+    boolean share =
+        kind.dimension() == Dimension.RATIO || kind.dimension() == Dimension.CYCLES || kind.range();
     boolean sentence =
         entry.layoutRule().equals("paragraph")
-            || Naming.isSentence(piece.text()) && Tokens.of(piece.text().substring(0, figure.start())).size() > FIRST_WORDS;
+            || Naming.isSentence(piece.text())
+                && Tokens.of(piece.text().substring(0, figure.start())).size() > FIRST_WORDS;
     return sentence && !share;
   }
 
-  /** "Each cell shall meet or exceed the requirements of the table": its bare figures are minima. */
+  /**
+   * "Each cell shall meet or exceed the requirements of the table": its bare figures are minima.
+   */
   private boolean asksForAtLeast(Entry entry) {
     return vocabulary.conceptsOf(entry.context().text()).contains("atleast");
   }
 
   private static boolean sameKind(List<Figure> figures) {
-    return figures.stream().map(f -> f.bound() + " " + f.qualifier()).distinct().count() < figures.size();
+    return figures.stream().map(f -> f.bound() + " " + f.qualifier()).distinct().count()
+        < figures.size();
   }
 
-  /** A temperature that stands with the value itself leaves no room for those of the procedure beside it. */
-  private static void addBeside(List<Told> told, List<Told> more) {
-    boolean warm = told.stream().anyMatch(t -> t.figure().unit().dimension() == Dimension.TEMPERATURE);
+  /**
+   * A temperature that stands with the value itself leaves no room for those of the procedure
+   * beside it; a cycle life has one test, so that two temperatures make it doubtful.
+   */
+  private static void addBeside(List<Told> told, List<Told> more, String quantity) {
+    boolean warm =
+        !quantity.equals("cycleLife")
+            && told.stream().anyMatch(t -> t.figure().unit().dimension() == Dimension.TEMPERATURE);
     for (Told t : more) {
       if (!warm || t.figure().unit().dimension() != Dimension.TEMPERATURE) {
         told.add(t);
@@ -325,7 +356,11 @@ final class EntryReader {
     List<Told> told = new ArrayList<>(sentences.read(value.heading().text(), direction));
     for (Told t : sentences.read(value.text().text(), direction)) {
       boolean own = values.stream().anyMatch(f -> f.start() == t.figure().start());
-      boolean farTime = quantities.get(quantity).range() && isTime(t) && values.stream().noneMatch(f -> Naming.sameSentence(value.text().text(), f, t.figure()));
+      boolean farTime =
+          quantities.get(quantity).range()
+              && isTime(t)
+              && values.stream()
+                  .noneMatch(f -> Naming.sameSentence(value.text().text(), f, t.figure()));
       if (!own && !farTime) {
         told.add(t);
       }
@@ -333,9 +368,9 @@ final class EntryReader {
     for (int i = entry.labels().size() - 1; i >= 0; i--) {
       told.addAll(sentences.read(entry.labels().get(i).text(), direction));
     }
-    addBeside(told, sentences.read(value.conditions().text(), direction));
-    addBeside(told, sentences.read(entry.conditions().text(), direction));
-    addBeside(told, sentences.read(entry.context().text(), Direction.UNKNOWN));
+    addBeside(told, sentences.read(value.conditions().text(), direction), quantity);
+    addBeside(told, sentences.read(entry.conditions().text(), direction), quantity);
+    addBeside(told, sentences.read(entry.context().text(), Direction.UNKNOWN), quantity);
     return told;
   }
 }

@@ -10,7 +10,8 @@ import java.util.List;
  * @param languages codes of the languages read
  * @param outcomes every labelled place seen, in the order of the sheet, with what became of it
  */
-public record Explanation(String layout, String why, List<String> languages, List<Outcome> outcomes) {
+public record Explanation(
+    String layout, String why, List<String> languages, List<Outcome> outcomes) {
   public Explanation {
     languages = List.copyOf(languages);
     outcomes = List.copyOf(outcomes);

@@ -21,18 +21,23 @@ final class Fit {
     Dimension dimension = figure.unit().dimension();
     if (kind.range()) {
       // A temperature with a tolerance is that of a test, except where a storage is recommended.
-      boolean wide = figure.isRange() || kind.name().equals("storageTemperature") && figure.low() != null;
+      boolean wide =
+          figure.isRange() || kind.name().equals("storageTemperature") && figure.low() != null;
       return dimension == Dimension.TEMPERATURE && wide;
     }
-    if (figure.value() == null && (kind.dimension() == Dimension.VOLTAGE || kind.dimension() == Dimension.CURRENT)) {
+    if (figure.value() == null
+        && (kind.dimension() == Dimension.VOLTAGE || kind.dimension() == Dimension.CURRENT)) {
       return false; // a window to keep within, not a rating
     }
-    if (kind.name().startsWith("capacityRe") && (figure.bound() == Bound.AT_MOST || figure.value() == null)) {
+    if (kind.name().startsWith("capacityRe")
+        && (figure.bound() == Bound.AT_MOST || figure.value() == null)) {
       return false; // a loss
     }
     if (kind.dimension() == Dimension.CURRENT) {
       // mAh printed where mA is meant is a common slip; it is read, with a doubt.
-      return dimension == Dimension.CURRENT || dimension == Dimension.RATE || dimension == Dimension.CHARGE;
+      return dimension == Dimension.CURRENT
+          || dimension == Dimension.RATE
+          || dimension == Dimension.CHARGE;
     }
     return dimension == kind.dimension();
   }
@@ -50,12 +55,14 @@ final class Fit {
 
   /** A number without a unit is a value only where little else stands beside it. */
   static boolean isPlain(Figure figure, Passage piece) {
-    return figure.unit() != null || piece.text().trim().length() <= figure.text().length() + LONGEST_BESIDE_BARE;
+    return figure.unit() != null
+        || piece.text().trim().length() <= figure.text().length() + LONGEST_BESIDE_BARE;
   }
 
   /**
-   * Of the figures that fit a quantity those that are its values: with a unit before those without, amperes before
-   * multiples of C, and no further ones that stand in a bracket or after a word that opens a condition.
+   * Of the figures that fit a quantity those that are its values: with a unit before those without,
+   * amperes before multiples of C, and no further ones that stand in a bracket or after a word that
+   * opens a condition.
    */
   static List<Figure> values(QuantityKind kind, List<Figure> fitting, String text) {
     List<Figure> figures = preferPrinted(fitting);
@@ -80,7 +87,9 @@ final class Fit {
 
   static List<Figure> preferAmperes(List<Figure> figures) {
     List<Figure> amperes =
-        figures.stream().filter(f -> f.unit() != null && f.unit().dimension() == Dimension.CURRENT).toList();
+        figures.stream()
+            .filter(f -> f.unit() != null && f.unit().dimension() == Dimension.CURRENT)
+            .toList();
     return amperes.isEmpty() ? figures : amperes;
   }
 

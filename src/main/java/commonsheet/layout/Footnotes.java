@@ -21,11 +21,14 @@ import java.util.regex.Pattern;
 final class Footnotes {
   private static final String SIGN =
       "\\*{1,3}\\d{0,2}|\\d\\)|[\u203B\u2020\u2021]\\d{0,2}|\\(\\d\\)|[\u00B9\u00B2\u00B3\u2074-\u2079]\\)?|\u6CE8\\s?[:\uFF1A]?\\s?[\\d\u2460-\u2473]|[\u2460-\u2473]|(?:Note|NOTE|Anm\\.?|Nota|Remark|REMARK)s?\\s?\\(?\\d?\\)?(?=\\s*[:\uFF1A])|(?:Note|NOTE|Anm\\.?|Nota)\\s?\\d";
-  private static final Pattern START = Pattern.compile("^\\s*(" + SIGN + ")\\s*[:.\uFF1A]?\\s*(?=\\S)");
-  private static final Pattern MARK =
-      Pattern.compile("(" + SIGN + ")(?=\\s|$|[):.,\uFF1A])");
-  private static final Pattern FURTHER = Pattern.compile("(?<=[\\s.\u3002\uFF1B;])(\\*\\d|\\(\\d\\)|[\u2460-\u2473]|[\u00B9\u00B2\u00B3\u2074-\u2079])\\s*(?=\\p{Lu}|\\p{IsHan}|\\d)");
-  private static final Pattern TRAILING = Pattern.compile("(?<=[\\p{L}\\]])\\s?(\\(?\\d\\))(?=\\s|$)");
+  private static final Pattern START =
+      Pattern.compile("^\\s*(" + SIGN + ")\\s*[:.\uFF1A]?\\s*(?=\\S)");
+  private static final Pattern MARK = Pattern.compile("(" + SIGN + ")(?=\\s|$|[):.,\uFF1A])");
+  private static final Pattern FURTHER =
+      Pattern.compile(
+          "(?<=[\\s.\u3002\uFF1B;])(\\*\\d|\\(\\d\\)|[\u2460-\u2473]|[\u00B9\u00B2\u00B3\u2074-\u2079])\\s*(?=\\p{Lu}|\\p{IsHan}|\\d)");
+  private static final Pattern TRAILING =
+      Pattern.compile("(?<=[\\p{L}\\]])\\s?(\\(?\\d\\))(?=\\s|$)");
   private static final int LONGEST_LINES = 6;
 
   private final Map<String, Passage> notes = new LinkedHashMap<>();
@@ -63,11 +66,17 @@ final class Footnotes {
     }
   }
 
-  /** A row whose first cell begins like a note is one, over all its cells; a cell may hold several notes. */
+  /**
+   * A row whose first cell begins like a note is one, over all its cells; a cell may hold several
+   * notes.
+   */
   private void readRow(Page page, Table table, int row) {
     int inRow = row;
-    List<Cell> cells = table.cells().stream().filter(c -> c.row() == inRow && !c.isEmpty()).toList();
-    if (cells.isEmpty() || cells.get(0).column() > 0 || !START.matcher(cells.get(0).text()).find()) {
+    List<Cell> cells =
+        table.cells().stream().filter(c -> c.row() == inRow && !c.isEmpty()).toList();
+    if (cells.isEmpty()
+        || cells.get(0).column() > 0
+        || !START.matcher(cells.get(0).text()).find()) {
       return;
     }
     if (cells.size() == 1) {
@@ -92,7 +101,9 @@ final class Footnotes {
             next.box().y() - block.get(j - 1).box().bottom() < next.box().height()
                 && next.box().x() - block.get(i).box().x() < 60
                 && next.box().x() - block.get(i).box().x() > -10;
-        if (!close || Clauses.MARKER.matcher(next.text()).find() || START.matcher(Passage.of(page.number(), List.of(next)).text()).find()) {
+        if (!close
+            || Clauses.MARKER.matcher(next.text()).find()
+            || START.matcher(Passage.of(page.number(), List.of(next)).text()).find()) {
           break;
         }
         note.add(next);
@@ -102,11 +113,16 @@ final class Footnotes {
     }
   }
 
-  /** A sign of its own always begins a note; a number in brackets only where a label carries it or the words are a note's. */
+  /**
+   * A sign of its own always begins a note; a number in brackets only where a label carries it or
+   * the words are a note's.
+   */
   private boolean isNote(Page page, String text, Matcher start) {
     char first = start.group(1).charAt(0);
     boolean number = first == '(' || Character.isDigit(first);
-    return !number || marks.contains(key(page.number(), start.group(1))) || looksLikeNote(text, start.end());
+    return !number
+        || marks.contains(key(page.number(), start.group(1)))
+        || looksLikeNote(text, start.end());
   }
 
   /** A line may hold several notes: "*1 At 20 °C. *2 At 25 °C." */
@@ -115,7 +131,8 @@ final class Footnotes {
     String current = marker;
     int start = from;
     while (further.find(start)) {
-      if (further.group(1).charAt(0) == marker.charAt(0) || Character.getType(further.group(1).charAt(0)) == Character.getType(marker.charAt(0))) {
+      if (further.group(1).charAt(0) == marker.charAt(0)
+          || Character.getType(further.group(1).charAt(0)) == Character.getType(marker.charAt(0))) {
         put(whole.part(start, further.start()), current);
         current = further.group(1);
       }
@@ -128,7 +145,10 @@ final class Footnotes {
     notes.putIfAbsent(key(note.page(), marker), note);
   }
 
-  /** "(1) At 20 °C" is a note, "(1) Open-circuit voltage" a clause: a note goes on with a small word or a figure. */
+  /**
+   * "(1) At 20 °C" is a note, "(1) Open-circuit voltage" a clause: a note goes on with a small word
+   * or a figure.
+   */
   private static boolean looksLikeNote(String text, int from) {
     String rest = text.substring(from).trim();
     return rest.matches(
@@ -139,7 +159,10 @@ final class Footnotes {
     return page + " " + marker.replaceAll("[\\s):\uFF1A\u6CE8]", "");
   }
 
-  /** The notes that the markers in these passages point to, on the page or, where it has none, on the next. */
+  /**
+   * The notes that the markers in these passages point to, on the page or, where it has none, on
+   * the next.
+   */
   Passage pointedToBy(List<Passage> passages) {
     Passage found = Passage.EMPTY;
     for (Passage passage : passages) {

@@ -20,18 +20,28 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Finds out which cell a sheet is about, and which document it is: names, codes and words in fixed roles. */
+/**
+ * Finds out which cell a sheet is about, and which document it is: names, codes and words in fixed
+ * roles.
+ */
 final class Identity {
-  /** A cell's name as makers write it: letters and digits, at least four of them digits or a known size. */
+  /**
+   * A cell's name as makers write it: letters and digits, at least four of them digits or a known
+   * size.
+   */
   private static final Pattern CODE =
-      Pattern.compile("(?<![\\p{L}\\d])(?=[\\p{Alnum}\\-/.]*\\d{3})(?=[\\p{Alnum}\\-/.]*[A-Za-z])[A-Za-z\\d][A-Za-z\\d\\-/.+]{3,24}(?![\\p{Alpha}\\d])");
+      Pattern.compile(
+          "(?<![\\p{L}\\d])(?=[\\p{Alnum}\\-/.]*\\d{3})(?=[\\p{Alnum}\\-/.]*[A-Za-z])[A-Za-z\\d][A-Za-z\\d\\-/.+]{3,24}(?![\\p{Alpha}\\d])");
 
   private static final Pattern STANDARD_CODE =
-      Pattern.compile("(?i)(IEC|UL|UN|ISO|JIS|GB|DIN|EN|AWG|QC|ROHS|REACH|CE|JST|SMD|SOT|EAR|BS|MIL|ASTM|IATA).*\\d.*");
+      Pattern.compile(
+          "(?i)(IEC|UL|UN|ISO|JIS|GB|DIN|EN|AWG|QC|ROHS|REACH|CE|JST|SMD|SOT|EAR|BS|MIL|ASTM|IATA).*\\d.*");
 
-  private static final Pattern QUANTITY_CODE = Pattern.compile("(?i)[\\d.]+(mah|ah|wh|v|ma|mm|a|g|c|kg|w|hz|khz|min|h)\\b.*");
+  private static final Pattern QUANTITY_CODE =
+      Pattern.compile("(?i)[\\d.]+(mah|ah|wh|v|ma|mm|a|g|c|kg|w|hz|khz|min|h)\\b.*");
 
-  private static final Pattern DESIGNATION = Pattern.compile("\\bI[CNMVTF]?[RP]\\d{1,3}/\\d{1,3}(/\\d{1,3})?\\b");
+  private static final Pattern DESIGNATION =
+      Pattern.compile("\\bI[CNMVTF]?[RP]\\d{1,3}/\\d{1,3}(/\\d{1,3})?\\b");
 
   /** Words further apart than this many times the font size do not belong together. */
   private static final double WIDE_GAP = 2.5;
@@ -50,7 +60,9 @@ final class Identity {
 
   private static final Pattern MADE_BY =
       Pattern.compile(
-          "(?i:made|manufactured|produced|supplied|provided)(?i: to (?:the )?\\p{L}+)?(?i: by)\\s+((?:" + NAME_WORD + "[ \\t]*){1,5})");
+          "(?i:made|manufactured|produced|supplied|provided)(?i: to (?:the )?\\p{L}+)?(?i: by)\\s+((?:"
+              + NAME_WORD
+              + "[ \\t]*){1,5})");
 
   private final Vocabulary vocabulary;
   private final IdentityWords words;
@@ -65,7 +77,8 @@ final class Identity {
 
   Cell cell(Sheet sheet) {
     Map<String, Evidence> evidence = new HashMap<>();
-    Optional<Found> model = labelled(sheet, "model").filter(f -> hasCode(f.text())).map(Identity::codeOnly);
+    Optional<Found> model =
+        labelled(sheet, "model").filter(f -> hasCode(f.text())).map(Identity::codeOnly);
     if (model.isEmpty()) {
       model = codeInTitle(sheet);
     }
@@ -75,6 +88,7 @@ final class Identity {
     }
     Optional<Found> chemistry = chemistry(sheet);
     Optional<Found> form = phrase(sheet, List.copyOf(words.forms().keySet()));
+    Optional<String> formName = form.map(this::formOf);
     Optional<Found> size = model.flatMap(this::size).or(() -> sizeWord(sheet));
     Optional<Found> designation = matching(sheet, DESIGNATION);
     put(evidence, "model", model);
@@ -88,9 +102,16 @@ final class Identity {
         text(model),
         text(designation),
         text(chemistry),
-        form.map(f -> words.forms().get(f.text().toLowerCase(Locale.ROOT))).orElse(null),
+        formName.orElse(null),
         text(size),
         evidence);
+  }
+
+  /** The form that a phrase stands for, however it is spelt on the sheet. */
+  private String formOf(Found found) {
+    PhraseTree tree = new PhraseTree();
+    words.forms().forEach((phrase, form) -> tree.add(phrase, List.of(form)));
+    return tree.find(found.text()).get(0).means().get(0);
   }
 
   private static String text(Optional<Found> found) {
@@ -104,7 +125,13 @@ final class Identity {
                 member,
                 new Evidence(
                     f.page(),
-                    f.box() == null ? null : List.of(r(f.box().x()), r(f.box().y()), r(f.box().width()), r(f.box().height())),
+                    f.box() == null
+                        ? null
+                        : List.of(
+                            r(f.box().x()),
+                            r(f.box().y()),
+                            r(f.box().width()),
+                            r(f.box().height())),
                     f.text(),
                     f.method(),
                     "identity/" + member,
@@ -118,7 +145,33 @@ final class Identity {
     return Math.round(points * 10) / 10.0;
   }
 
-  /** What stands beside a label such as "Model" or "Manufacturer", in a line or a table row; the first on the sheet. */
+  /** The different names that the sheet gives its model; a longer form of a name is no other name. */
+  List<Found> modelNames(Sheet sheet) {
+    List<Found> names = new ArrayList<>();
+    for (Page page : sheet.pages()) {
+      List<Found> here = new ArrayList<>();
+      page.lines().forEach(line -> inLine(page.number(), line, "model").ifPresent(here::add));
+      page.tables().forEach(t -> inTable(page.number(), t, "model").ifPresent(here::add));
+      for (Found found : here) {
+        Found name = codeOnly(found);
+        if (hasCode(found.text()) && names.stream().noneMatch(n -> sameName(n.text(), name.text()))) {
+          names.add(name);
+        }
+      }
+    }
+    return names;
+  }
+
+  private static boolean sameName(String a, String b) {
+    String one = a.replaceAll("[^\\p{L}\\d]", "").toUpperCase(Locale.ROOT);
+    String other = b.replaceAll("[^\\p{L}\\d]", "").toUpperCase(Locale.ROOT);
+    return one.contains(other) || other.contains(one);
+  }
+
+  /**
+   * What stands beside a label such as "Model" or "Manufacturer", in a line or a table row; the
+   * first on the sheet.
+   */
   Optional<Found> labelled(Sheet sheet, String member) {
     for (Page page : sheet.pages()) {
       List<Line> lines = new ArrayList<>(page.lines());
@@ -167,7 +220,8 @@ final class Identity {
     String value = upToGap(line, text.substring(colon + 1).trim());
     return value.isEmpty()
         ? Optional.empty()
-        : Optional.of(new Found(value, page, passage.box(colon + 1, text.length()), Method.TEXT_LINE));
+        : Optional.of(
+            new Found(value, page, passage.box(colon + 1, text.length()), Method.TEXT_LINE));
   }
 
   /** A wide gap ends what stands beside a label. */
@@ -175,10 +229,14 @@ final class Identity {
     Word last = null;
     StringBuilder kept = new StringBuilder();
     for (Word word : line.words()) {
-      if (last != null && word.box().x() - last.box().right() > WIDE_GAP * Math.max(4, word.size()) && value.startsWith(kept.toString().trim()) && !kept.isEmpty()) {
+      if (last != null
+          && word.box().x() - last.box().right() > WIDE_GAP * Math.max(4, word.size())
+          && value.startsWith(kept.toString().trim())
+          && !kept.isEmpty()) {
         return kept.toString().trim();
       }
-      boolean begun = !kept.isEmpty() || value.startsWith(word.text()) && line.text().indexOf(value) >= 0;
+      boolean begun =
+          !kept.isEmpty() || value.startsWith(word.text()) && line.text().indexOf(value) >= 0;
       if (begun) {
         kept.append(kept.isEmpty() ? "" : " ").append(word.text());
       }
@@ -197,16 +255,23 @@ final class Identity {
     String rest = line.text().substring(from).trim();
     String first = rest.isEmpty() ? "" : rest.split("\\s+")[0];
     return hasCode(first) && isName(first)
-        ? Optional.of(new Found(first, page, line.box(from, line.text().length()), Method.TEXT_LINE))
+        ? Optional.of(
+            new Found(first, page, line.box(from, line.text().length()), Method.TEXT_LINE))
         : Optional.empty();
   }
 
   private Optional<Found> inTable(int page, Table table, String member) {
     for (var cell : table.cells()) {
       if (!cell.isEmpty() && names(cell.text(), member)) {
-        Optional<commonsheet.sheet.Cell> beside = table.at(cell.row(), cell.column() + cell.columns());
+        Optional<commonsheet.sheet.Cell> beside =
+            table.at(cell.row(), cell.column() + cell.columns());
         if (beside.isPresent() && !beside.get().isEmpty()) {
-          return Optional.of(new Found(beside.get().text().replace('\n', ' ').trim(), page, beside.get().box(), Method.TABLE_CELL));
+          return Optional.of(
+              new Found(
+                  beside.get().text().replace('\n', ' ').trim(),
+                  page,
+                  beside.get().box(),
+                  Method.TABLE_CELL));
         }
       }
     }
@@ -228,7 +293,9 @@ final class Identity {
 
   /** "LP402535 (bare cell)" names LP402535. */
   private static Found codeOnly(Found found) {
-    Matcher code = Pattern.compile("[\\p{L}\\d][\\p{L}\\d\\-/.+_]*\\d[\\p{L}\\d\\-/.+_]*").matcher(found.text());
+    Matcher code =
+        Pattern.compile("[\\p{L}\\d][\\p{L}\\d\\-/.+_]*\\d[\\p{L}\\d\\-/.+_]*")
+            .matcher(found.text());
     return code.find() ? new Found(code.group(), found.page(), found.box(), found.method()) : found;
   }
 
@@ -241,14 +308,17 @@ final class Identity {
         Matcher code = CODE.matcher(word.text());
         if (code.find() && isName(code.group())) {
           String name = code.group().replaceAll("[.,:;\\-/]+$", "");
-          double w = page.number() == 1 ? word.size() + (word.box().y() < page.height() / 3 ? 12 : 4) : 2;
+          double w =
+              page.number() == 1 ? word.size() + (word.box().y() < page.height() / 3 ? 12 : 4) : 2;
           weight.merge(name, w, Double::sum);
           place.putIfAbsent(name, new Found(name, page.number(), word.box(), Method.TEXT_LINE));
         }
       }
     }
     return weight.entrySet().stream()
-        .max(Comparator.comparingDouble(Map.Entry<String, Double>::getValue).thenComparing(Map.Entry::getKey))
+        .max(
+            Comparator.comparingDouble(Map.Entry<String, Double>::getValue)
+                .thenComparing(Map.Entry::getKey))
         .map(e -> place.get(e.getKey()));
   }
 
@@ -266,7 +336,8 @@ final class Identity {
       boolean alone =
           at >= 0
               && (at == 0 || !Character.isDigit(model.text().charAt(at - 1)))
-              && (at + size.length() == model.text().length() || !Character.isDigit(model.text().charAt(at + size.length())));
+              && (at + size.length() == model.text().length()
+                  || !Character.isDigit(model.text().charAt(at + size.length())));
       if (alone) {
         return Optional.of(new Found(size, model.page(), model.box(), model.method()));
       }
@@ -287,7 +358,10 @@ final class Identity {
     return Optional.empty();
   }
 
-  /** A company by its suffix, by "made by", or by the words that battery makers carry in their names. */
+  /**
+   * A company by its suffix, by "made by", or by the words that battery makers carry in their
+   * names.
+   */
   private Optional<Found> company(Sheet sheet) {
     List<Page> first = sheet.pages().subList(0, Math.min(1, sheet.pages().size()));
     Optional<Found> found = firstMatch(first, COMPANY);
@@ -336,7 +410,9 @@ final class Identity {
       for (Line line : allLines(page)) {
         String name = line.text().split("[,\u00B7|]")[0].trim();
         List<String> words = Tokens.of(name).stream().map(Tokens.Token::form).toList();
-        boolean capitals = name.chars().filter(Character::isUpperCase).count() >= words.size() && words.size() >= 2;
+        boolean capitals =
+            name.chars().filter(Character::isUpperCase).count() >= words.size()
+                && words.size() >= 2;
         if (capitals
             && words.size() <= 4
             && words.stream().anyMatch(words()::contains)
@@ -358,7 +434,8 @@ final class Identity {
     List<Word> words = new ArrayList<>();
     Word last = null;
     for (Word word : page.words()) {
-      if (last != null && (word.box().sharedHeight(last.box()) < 0.5 || word.box().x() < last.box().x())) {
+      if (last != null
+          && (word.box().sharedHeight(last.box()) < 0.5 || word.box().x() < last.box().x())) {
         lines.add(new Line(words));
         words = new ArrayList<>();
       }
@@ -371,7 +448,10 @@ final class Identity {
     return lines;
   }
 
-  /** The first tier of phrases that stands on the sheet; within it the first and longest, as printed. */
+  /**
+   * The first tier of phrases that stands on the sheet; within it the first and longest, as
+   * printed.
+   */
   private Optional<Found> chemistry(Sheet sheet) {
     Optional<Found> named = labelled(sheet, "chemistry").flatMap(this::chemistryIn);
     for (List<String> tier : words.chemistries()) {
@@ -405,7 +485,10 @@ final class Identity {
     return tree;
   }
 
-  /** The first of these phrases on the first page that has any, as printed; letters before ideographs. */
+  /**
+   * The first of these phrases on the first page that has any, as printed; letters before
+   * ideographs.
+   */
   private Optional<Found> phrase(Sheet sheet, List<String> phrases) {
     PhraseTree tree = tree(phrases);
     for (Page page : sheet.pages()) {
@@ -415,7 +498,9 @@ final class Identity {
         for (Hit hit : tree.find(line.text())) {
           String text = line.text().substring(hit.start(), hit.end());
           if (best == null || says(text) > says(best.text())) {
-            best = new Found(text, page.number(), passage.box(hit.start(), hit.end()), Method.TEXT_LINE);
+            best =
+                new Found(
+                    text, page.number(), passage.box(hit.start(), hit.end()), Method.TEXT_LINE);
           }
         }
       }

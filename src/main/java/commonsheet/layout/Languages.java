@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-/** Which languages a sheet is written in: by script, and by small words that only one language has. */
+/**
+ * Which languages a sheet is written in: by script, and by small words that only one language has.
+ */
 final class Languages {
   /** So many different small words of a language must appear. */
   private static final int ENOUGH = 4;
@@ -14,17 +16,75 @@ final class Languages {
       Map.of(
           "fr",
           Set.of(
-              "le", "les", "des", "du", "à", "et", "pour", "courant", "tension", "capacité", "décharge", "température", "masse",
-              "énergie", "nominale", "après", "élément", "maximal"),
+              "le",
+              "les",
+              "des",
+              "du",
+              "à",
+              "et",
+              "pour",
+              "courant",
+              "tension",
+              "capacité",
+              "décharge",
+              "température",
+              "masse",
+              "énergie",
+              "nominale",
+              "après",
+              "élément",
+              "maximal"),
           "de",
           Set.of(
-              "und", "der", "die", "das", "bei", "mit", "nach", "von", "für", "nicht", "zelle", "wert", "einheit", "mindestens",
-              "höchstens", "spannung", "kapazität", "nennspannung", "masse", "durchmesser", "laden", "entladen", "ladestrom",
-              "entladestrom", "lagerung", "temperatur"),
+              "und",
+              "der",
+              "die",
+              "das",
+              "bei",
+              "mit",
+              "nach",
+              "von",
+              "für",
+              "nicht",
+              "zelle",
+              "wert",
+              "einheit",
+              "mindestens",
+              "höchstens",
+              "spannung",
+              "kapazität",
+              "nennspannung",
+              "masse",
+              "durchmesser",
+              "laden",
+              "entladen",
+              "ladestrom",
+              "entladestrom",
+              "lagerung",
+              "temperatur"),
           "es",
           Set.of(
-              "de", "la", "el", "los", "las", "con", "para", "una", "celda", "corriente", "tensión", "capacidad", "carga",
-              "descarga", "valor", "masa", "peso", "almacenamiento", "mínima", "máxima", "nominal"));
+              "de",
+              "la",
+              "el",
+              "los",
+              "las",
+              "con",
+              "para",
+              "una",
+              "celda",
+              "corriente",
+              "tensión",
+              "capacidad",
+              "carga",
+              "descarga",
+              "valor",
+              "masa",
+              "peso",
+              "almacenamiento",
+              "mínima",
+              "máxima",
+              "nominal"));
 
   private Languages() {}
 

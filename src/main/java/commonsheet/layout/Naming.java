@@ -14,7 +14,10 @@ import java.util.regex.Pattern;
 
 /** Names the quantity that a figure is of, by the concepts of the words around it. */
 final class Naming {
-  /** A piece with more words than this is a sentence, in which a word counts only for the figure after it. */
+  /**
+   * A piece with more words than this is a sentence, in which a word counts only for the figure
+   * after it.
+   */
   private static final int LONGEST_ITEM_WORDS = 16;
 
   /** A heading is about what takes up this share of its letters. */
@@ -28,7 +31,8 @@ final class Naming {
 
   private static final Set<String> SHARES = Set.of("capacity", "retention", "recovery");
 
-  private static final Pattern IN_BRACKETS = Pattern.compile("[(\\uFF08\\[][^)\\uFF09\\]]*[)\\uFF09\\]]");
+  private static final Pattern IN_BRACKETS =
+      Pattern.compile("[(\\uFF08\\[][^)\\uFF09\\]]*[)\\uFF09\\]]");
   private static final Set<String> DIRECTIONS = Set.of("charge", "discharge");
 
   /** Concepts of which an inner word takes the place of an outer one. */
@@ -71,7 +75,10 @@ final class Naming {
         .anyMatch(label -> terms.blocked(vocabulary.conceptsOf(withoutBrackets(label.text()))));
   }
 
-  /** Whether a heading is mainly about something that is no rating; a title may mention a protection circuit. */
+  /**
+   * Whether a heading is mainly about something that is no rating; a title may mention a protection
+   * circuit.
+   */
   private boolean isAboutBlocked(String heading) {
     List<Hit> hits = vocabulary.hits(heading);
     List<Hit> blockers = hits.stream().filter(h -> terms.blocked(Set.copyOf(h.means()))).toList();
@@ -86,8 +93,11 @@ final class Naming {
     return without.isBlank() ? text : without;
   }
 
-  /** Each term that names a figure of the piece, with the figures it names; in order of the figures. */
-  Map<Term, List<Figure>> named(Entry entry, Passage piece, List<Figure> figures, Set<String> outer, Passage remark) {
+  /**
+   * Each term that names a figure of the piece, with the figures it names; in order of the figures.
+   */
+  Map<Term, List<Figure>> named(
+      Entry entry, Passage piece, List<Figure> figures, Set<String> outer, Passage remark) {
     Map<Term, List<Figure>> named = namedBy(piece, figures, outer);
     if (named.isEmpty() && !entry.section().isBlank() && !isSentence(entry.section())) {
       // Under the heading "Temperature", "Charge" is a temperature.
@@ -126,7 +136,9 @@ final class Naming {
       from = index == 0 ? 0 : figures.get(index - 1).end();
       from = Math.max(from, lastStop(text, figure.start()));
     }
-    Set<String> inner = new LinkedHashSet<>(vocabulary.conceptsOf(introducing(text.substring(from, figure.start()))));
+    Set<String> inner =
+        new LinkedHashSet<>(
+            vocabulary.conceptsOf(introducing(text.substring(from, figure.start()))));
     if (figure.qualifier() != null) {
       inner.add(figure.qualifier().name().toLowerCase(Locale.ROOT));
     }
@@ -145,7 +157,9 @@ final class Naming {
         to = i;
       }
     }
-    Set<String> named = new LinkedHashSet<>(vocabulary.conceptsOf(text.substring(from, Math.min(to, from + REACH))));
+    Set<String> named =
+        new LinkedHashSet<>(
+            vocabulary.conceptsOf(text.substring(from, Math.min(to, from + REACH))));
     named.retainAll(SHARES);
     return named;
   }
@@ -158,7 +172,11 @@ final class Naming {
   private static int lastStop(String text, int before) {
     for (int i = before - 1; i > 0; i--) {
       char c = text.charAt(i);
-      boolean stop = c == '.' && i + 2 < before && Character.isWhitespace(text.charAt(i + 1)) && Character.isUpperCase(text.charAt(i + 2));
+      boolean stop =
+          c == '.'
+              && i + 2 < before
+              && Character.isWhitespace(text.charAt(i + 1))
+              && Character.isUpperCase(text.charAt(i + 2));
       if (stop || c == '\u3002') {
         return i;
       }
@@ -180,7 +198,10 @@ final class Naming {
     return at >= 0 ? plain.substring(0, at) : plain;
   }
 
-  /** The inner words say more exactly what the outer ones announce: "Operating temperature" / "Charge". */
+  /**
+   * The inner words say more exactly what the outer ones announce: "Operating temperature" /
+   * "Charge".
+   */
   static Set<String> merge(Set<String> outer, Set<String> inner) {
     Set<String> merged = new LinkedHashSet<>(outer);
     for (List<String> rivals : RIVALS) {
@@ -219,13 +240,19 @@ final class Naming {
   /** Whether a label names a quantity that the figure can be a value of. */
   boolean names(String label, Figure figure) {
     Set<String> concepts = vocabulary.conceptsOf(label);
-    return terms.fitting(concepts).stream().anyMatch(t -> Fit.fits(quantities.get(t.quantity()), figure));
+    return terms.fitting(concepts).stream()
+        .anyMatch(t -> Fit.fits(quantities.get(t.quantity()), figure));
   }
 
-  /** Whether a line of a label says a thing by itself: it names a quantity, or adds a condition in brackets. */
+  /**
+   * Whether a line of a label says a thing by itself: it names a quantity, or adds a condition in
+   * brackets.
+   */
   boolean standsAlone(String line) {
     String text = line.trim();
-    return text.startsWith("(") || text.startsWith("\uFF08") || !terms.fitting(vocabulary.conceptsOf(text)).isEmpty();
+    return text.startsWith("(")
+        || text.startsWith("\uFF08")
+        || !terms.fitting(vocabulary.conceptsOf(text)).isEmpty();
   }
 
   /** How much of the label's words the vocabulary knows, 0 to 1. */

@@ -6,12 +6,16 @@ import commonsheet.sheet.Word;
 import java.util.ArrayList;
 import java.util.List;
 
-/** A piece of text that still knows where each of its words stands on the page. Lines are parted by line feeds. */
+/**
+ * A piece of text that still knows where each of its words stands on the page. Lines are parted by
+ * line feeds.
+ */
 final class Passage {
   /** A word and where it begins in the text. */
   private record Placed(int start, int end, Word word) {}
 
-  private static final String SUPERSCRIPTS = "\u2070\u00B9\u00B2\u00B3\u2074\u2075\u2076\u2077\u2078\u2079";
+  private static final String SUPERSCRIPTS =
+      "\u2070\u00B9\u00B2\u00B3\u2074\u2075\u2076\u2077\u2078\u2079";
 
   static final Passage EMPTY = new Passage(0, "", List.of());
 
@@ -48,7 +52,9 @@ final class Passage {
 
   /** A raised figure beside a word is a footnote's marker; it must not pass for a number. */
   private static String marker(Word word) {
-    if (word.raised() <= 0 || word.text().length() != 1 || !Character.isDigit(word.text().charAt(0))) {
+    if (word.raised() <= 0
+        || word.text().length() != 1
+        || !Character.isDigit(word.text().charAt(0))) {
       return withoutLigatures(word.text());
     }
     return String.valueOf(SUPERSCRIPTS.charAt(word.text().charAt(0) - '0'));
@@ -58,7 +64,11 @@ final class Passage {
     if (text.chars().noneMatch(c -> c >= 0xFB00 && c <= 0xFB04)) {
       return text;
     }
-    return text.replace("\uFB00", "ff").replace("\uFB01", "fi").replace("\uFB02", "fl").replace("\uFB03", "ffi").replace("\uFB04", "ffl");
+    return text.replace("\uFB00", "ff")
+        .replace("\uFB01", "fi")
+        .replace("\uFB02", "fl")
+        .replace("\uFB03", "ffi")
+        .replace("\uFB04", "ffl");
   }
 
   static Passage ofWords(int page, List<Word> words) {
@@ -133,7 +143,10 @@ final class Passage {
     return box(0, text.length());
   }
 
-  /** The least confidence among the words that [start, end) touches; null where all are the file's own text. */
+  /**
+   * The least confidence among the words that [start, end) touches; null where all are the file's
+   * own text.
+   */
   Double recognisedConfidence(int start, int end) {
     return words.stream()
         .filter(p -> p.end > start && p.start < end && p.word.recognised())

@@ -7,9 +7,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-/** Phrases by their tokens; finds, from left to right, the longest phrase at every place of a text. */
+/**
+ * Phrases by their tokens; finds, from left to right, the longest phrase at every place of a text.
+ */
 final class PhraseTree {
-  /** Words shorter than this are not looked for inside longer ones: too many would fit by chance. */
+  /**
+   * Words shorter than this are not looked for inside longer ones: too many would fit by chance.
+   */
   private static final int SHORTEST_COMPOUND_PART = 4;
 
   private static final class Node {
@@ -73,18 +77,25 @@ final class PhraseTree {
       }
     }
     if (best != null) {
-      hits.add(new Hit(best.means, tokens.get(first).start(), tokens.get(first + bestLength - 1).end()));
+      hits.add(
+          new Hit(best.means, tokens.get(first).start(), tokens.get(first + bestLength - 1).end()));
     }
     return bestLength;
   }
 
-  /** A single ideograph says a thing only where it stands alone: not as part of a name or another word. */
+  /**
+   * A single ideograph says a thing only where it stands alone: not as part of a name or another
+   * word.
+   */
   private static boolean insideIdeographs(List<Tokens.Token> tokens, int i) {
     Tokens.Token token = tokens.get(i);
     if (!Tokens.isIdeograph(token.form().charAt(0))) {
       return false;
     }
-    boolean before = i > 0 && tokens.get(i - 1).end() == token.start() && Tokens.isIdeograph(tokens.get(i - 1).form().charAt(0));
+    boolean before =
+        i > 0
+            && tokens.get(i - 1).end() == token.start()
+            && Tokens.isIdeograph(tokens.get(i - 1).form().charAt(0));
     boolean after =
         i + 1 < tokens.size()
             && tokens.get(i + 1).start() == token.end()
@@ -113,7 +124,10 @@ final class PhraseTree {
       List<String> part = singleWords.get(word.substring(from, to));
       if (part != null) {
         // German joins words with an s between them.
-        int next = to < word.length() - 1 && word.charAt(to) == 's' && split(word, to + 1, means) ? word.length() : to;
+        int next =
+            to < word.length() - 1 && word.charAt(to) == 's' && split(word, to + 1, means)
+                ? word.length()
+                : to;
         if (next == word.length() || split(word, to, means)) {
           means.addAll(part);
           return true;

@@ -10,8 +10,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Reads descriptions of a whole procedure ("constant current 0.5C, constant voltage 4.2 V, 0.01C cut-off"), and what
- * sentences mention in passing.
+ * Reads descriptions of a whole procedure ("constant current 0.5C, constant voltage 4.2 V, 0.01C
+ * cut-off"), and what sentences mention in passing.
  */
 final class Procedures {
   private static final String PROCEDURE = "procedure";
@@ -32,7 +32,11 @@ final class Procedures {
   /** The direction of the current that a quantity is about. */
   static Direction direction(String quantity) {
     return switch (quantity) {
-      case "standardChargeCurrent", "maximumChargeCurrent", "chargeVoltage", "chargeCutoffCurrent", "chargeTemperature" ->
+      case "standardChargeCurrent",
+          "maximumChargeCurrent",
+          "chargeVoltage",
+          "chargeCutoffCurrent",
+          "chargeTemperature" ->
           Direction.CHARGE;
       case "internalResistanceAC", "mass", "storageTemperature" -> Direction.UNKNOWN;
       default -> Direction.DISCHARGE;
@@ -41,7 +45,8 @@ final class Procedures {
 
   List<Candidate> read(Entry entry, Entry.Value value, Procedure procedure) {
     boolean charging = procedure.all().contains("charge");
-    List<Told> told = sentences.read(value.text().text(), charging ? Direction.CHARGE : Direction.DISCHARGE);
+    List<Told> told =
+        sentences.read(value.text().text(), charging ? Direction.CHARGE : Direction.DISCHARGE);
     List<Candidate> found = new ArrayList<>();
     List<Candidate> voltages = new ArrayList<>();
     List<Figure> currents = new ArrayList<>();
@@ -52,19 +57,37 @@ final class Procedures {
             currents.add(t.figure());
           }
         }
-        case TAPER_CURRENT -> add(found, entry, PROCEDURE, value.text(), procedure.taper(), t, told);
+        case TAPER_CURRENT ->
+            add(found, entry, PROCEDURE, value.text(), procedure.taper(), t, told);
         case CHARGE_VOLTAGE ->
-            add(voltages, entry, PROCEDURE, value.text(), charging ? procedure.voltage() : null, t, told);
+            add(
+                voltages,
+                entry,
+                PROCEDURE,
+                value.text(),
+                charging ? procedure.voltage() : null,
+                t,
+                told);
         case CUTOFF_VOLTAGE ->
-            add(voltages, entry, PROCEDURE, value.text(), charging ? null : procedure.voltage(), t, told);
+            add(
+                voltages,
+                entry,
+                PROCEDURE,
+                value.text(),
+                charging ? null : procedure.voltage(),
+                t,
+                told);
         default -> {}
       }
     }
     voltages.forEach(c -> found.add(c.asMention()));
     if (procedure.current() != null && !currents.isEmpty()) {
-      Candidate current = current(entry, value, procedure.current(), Fit.preferAmperes(currents).get(0), told);
-      // A fast discharge is a rating only where the sheet states none; a fast charge always is (see the record model).
-      boolean fastDischarge = procedure.all().contains("fast") && !charging && !names(entry, "current");
+      Candidate current =
+          current(entry, value, procedure.current(), Fit.preferAmperes(currents).get(0), told);
+      // A fast discharge is a rating only where the sheet states none; a fast charge always is (see
+      // the record model).
+      boolean fastDischarge =
+          procedure.all().contains("fast") && !charging && !names(entry, "current");
       found.add(fastDischarge ? current.asMention() : current);
     }
     return found;
@@ -74,7 +97,8 @@ final class Procedures {
     return naming.outer(entry).contains(concept);
   }
 
-  private Candidate current(Entry entry, Entry.Value value, String quantity, Figure printed, List<Told> told) {
+  private Candidate current(
+      Entry entry, Entry.Value value, String quantity, Figure printed, List<Told> told) {
     List<Told> beside = sentences.read(value.conditions().text(), direction(quantity));
     List<Told> all = new ArrayList<>(told);
     all.addAll(beside);
@@ -98,20 +122,38 @@ final class Procedures {
   }
 
   private void add(
-      List<Candidate> found, Entry entry, String rule, Passage text, String quantity, Told told, List<Told> all) {
+      List<Candidate> found,
+      Entry entry,
+      String rule,
+      Passage text,
+      String quantity,
+      Told told,
+      List<Told> all) {
     if (quantity != null) {
       found.add(one(entry, rule, text, quantity, null, told, all));
     }
   }
 
   private Candidate one(
-      Entry entry, String rule, Passage text, String quantity, Statistic statistic, Told told, List<Told> all) {
+      Entry entry,
+      String rule,
+      Passage text,
+      String quantity,
+      Statistic statistic,
+      Told told,
+      List<Told> all) {
     List<Told> others = all.stream().filter(t -> !t.equals(told)).toList();
     return candidates.of(entry, rule, text, quantity, statistic, told.figure(), others);
   }
 
   private void mention(
-      List<Candidate> found, Entry entry, Passage text, String quantity, Statistic statistic, Told told, List<Told> all) {
+      List<Candidate> found,
+      Entry entry,
+      Passage text,
+      String quantity,
+      Statistic statistic,
+      Told told,
+      List<Told> all) {
     found.add(one(entry, MENTION, text, quantity, statistic, told, all).asMention());
   }
 
@@ -137,11 +179,13 @@ final class Procedures {
       List<Told> told = sentences.read(text.text(), byLabel(entry));
       for (Told t : told) {
         switch (t.part()) {
-          case CUTOFF_VOLTAGE -> mention(found, entry, text, "dischargeCutoffVoltage", null, t, told);
+          case CUTOFF_VOLTAGE ->
+              mention(found, entry, text, "dischargeCutoffVoltage", null, t, told);
           case CHARGE_VOLTAGE -> mention(found, entry, text, "chargeVoltage", null, t, told);
           case TAPER_CURRENT -> mention(found, entry, text, "chargeCutoffCurrent", null, t, told);
           case CHARGE_CURRENT -> {
-            if (t.figure().qualifier() == Qualifier.MAXIMUM && t.figure().unit().dimension() == Dimension.CURRENT) {
+            if (t.figure().qualifier() == Qualifier.MAXIMUM
+                && t.figure().unit().dimension() == Dimension.CURRENT) {
               mention(found, entry, text, "maximumChargeCurrent", Statistic.MAXIMUM, t, told);
             }
           }

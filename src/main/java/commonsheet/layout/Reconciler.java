@@ -20,14 +20,18 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * Decides what stands in the record. The only place that gives a value its standing: the same value from two places
- * becomes one statement, a contradiction, an implausible value or a reader's doubt makes it unsure.
+ * Decides what stands in the record. The only place that gives a value its standing: the same value
+ * from two places becomes one statement, a contradiction, an implausible value or a reader's doubt
+ * makes it unsure.
  */
 final class Reconciler {
   /** Two values nearer than this share are the same. */
   private static final double SAME = 0.001;
 
-  /** A current in amperes and its multiple of C, both printed, agree within this share; makers round. */
+  /**
+   * A current in amperes and its multiple of C, both printed, agree within this share; makers
+   * round.
+   */
   private static final double RATE_AGREES = 0.06;
 
   /** Recognised words below this confidence make a value unsure. */
@@ -51,10 +55,13 @@ final class Reconciler {
           .filter(p -> p.doubts().size() == c.doubts().size() || !p.mentioned())
           .ifPresent(resolved::add);
     }
-    List<Candidate> said = merge(resolved.stream().filter(c -> !c.mentioned()).toList(), series(resolved));
+    List<Candidate> said =
+        merge(resolved.stream().filter(c -> !c.mentioned()).toList(), series(resolved));
     said.addAll(worthMentioning(resolved.stream().filter(Candidate::mentioned).toList(), said));
     said = contradictions(said);
-    said.sort(Comparator.comparingInt(Candidate::page).thenComparingDouble(c -> c.box() == null ? 0 : c.box().y()));
+    said.sort(
+        Comparator.comparingInt(Candidate::page)
+            .thenComparingDouble(c -> c.box() == null ? 0 : c.box().y()));
     List<Statement> statements = new ArrayList<>();
     for (Candidate c : said) {
       statements.add(statement("s" + (statements.size() + 1), c, reference));
@@ -64,12 +71,18 @@ final class Reconciler {
 
   // ---- currents given as multiples of C ----
 
-  /** The capacity that C stands for: the nominal or rated one, else the typical, else whichever is given. */
+  /**
+   * The capacity that C stands for: the nominal or rated one, else the typical, else whichever is
+   * given.
+   */
   private static Optional<Candidate> reference(List<Candidate> candidates) {
     List<Candidate> capacities =
-        candidates.stream().filter(c -> c.quantity().equals("capacity") && c.value() != null && !c.mentioned()).toList();
+        candidates.stream()
+            .filter(c -> c.quantity().equals("capacity") && c.value() != null && !c.mentioned())
+            .toList();
     for (Statistic statistic : REFERENCE_ORDER) {
-      Optional<Candidate> found = capacities.stream().filter(c -> c.statistic() == statistic).findFirst();
+      Optional<Candidate> found =
+          capacities.stream().filter(c -> c.statistic() == statistic).findFirst();
       if (found.isPresent()) {
         return found;
       }
@@ -78,7 +91,8 @@ final class Reconciler {
     return plain.isPresent() ? plain : capacities.stream().findFirst();
   }
 
-  private static Optional<Candidate> resolve(Candidate c, Optional<Candidate> reference, List<Candidate> all) {
+  private static Optional<Candidate> resolve(
+      Candidate c, Optional<Candidate> reference, List<Candidate> all) {
     if (c.rate() != null) {
       return reference.map(r -> c.withAmperes(c.rate() * r.value(), null, null));
     }
@@ -96,13 +110,18 @@ final class Reconciler {
     return Optional.of(
         c.doubted(
             String.format(
-                Locale.ROOT, "%s A and %s C do not go together with any capacity on the sheet", shown(c.value()), shown(rate))));
+                Locale.ROOT,
+                "%s A and %s C do not go together with any capacity on the sheet",
+                shown(c.value()),
+                shown(rate))));
   }
 
   private static boolean agreesWithAny(double amperes, double rate, List<Candidate> all) {
-    List<Candidate> capacities = all.stream().filter(c -> c.quantity().equals("capacity") && c.value() != null).toList();
+    List<Candidate> capacities =
+        all.stream().filter(c -> c.quantity().equals("capacity") && c.value() != null).toList();
     return capacities.isEmpty()
-        || capacities.stream().anyMatch(c -> Math.abs(rate * c.value() - amperes) <= RATE_AGREES * amperes);
+        || capacities.stream()
+            .anyMatch(c -> Math.abs(rate * c.value() - amperes) <= RATE_AGREES * amperes);
   }
 
   private Candidate plausible(Candidate c) {
@@ -110,7 +129,12 @@ final class Reconciler {
     for (Double number : new Double[] {c.value(), c.low(), c.high()}) {
       if (number != null && (number < kind.plausibleLow() || number > kind.plausibleHigh())) {
         return c.doubted(
-            shown(number) + " " + kind.unit() + " is outside what a lithium-ion cell can have (" + kind.plausibleSource() + ")");
+            shown(number)
+                + " "
+                + kind.unit()
+                + " is outside what a lithium-ion cell can have ("
+                + kind.plausibleSource()
+                + ")");
       }
     }
     return c;
@@ -119,18 +143,25 @@ final class Reconciler {
   // ---- the same thing said twice ----
 
   /**
-   * Capacities by rate down a page, three and more: each stands by itself, also the one that repeats the rated capacity.
+   * Capacities by rate down a page, three and more: each stands by itself, also the one that
+   * repeats the rated capacity.
    */
   private static Set<Candidate> series(List<Candidate> candidates) {
     Map<String, List<Candidate>> groups = new LinkedHashMap<>();
     for (Candidate c : candidates) {
-      if (c.quantity().equals("capacity") && c.conditions().get(Conditions.CUTOFF_VOLTAGE) != null) {
+      if (c.quantity().equals("capacity")
+          && c.conditions().get(Conditions.CUTOFF_VOLTAGE) != null) {
         groups.computeIfAbsent(c.page() + " " + c.statistic(), k -> new ArrayList<>()).add(c);
       }
     }
     Set<Candidate> members = new HashSet<>();
     for (List<Candidate> group : groups.values()) {
-      long rates = group.stream().map(c -> c.conditions().get(Conditions.DISCHARGE_RATE)).filter(Objects::nonNull).distinct().count();
+      long rates =
+          group.stream()
+              .map(c -> c.conditions().get(Conditions.DISCHARGE_RATE))
+              .filter(Objects::nonNull)
+              .distinct()
+              .count();
       if (rates >= 3) {
         members.addAll(group);
       }
@@ -166,10 +197,14 @@ final class Reconciler {
         && !sharesApart(a, b);
   }
 
-  /** Shares of the capacity are told apart by their conditions alone: a missing one makes another statement. */
+  /**
+   * Shares of the capacity are told apart by their conditions alone: a missing one makes another
+   * statement.
+   */
   private static boolean sharesApart(Candidate a, Candidate b) {
     return a.quantity().startsWith("capacityRe")
-        && (a.statistic() != b.statistic() || !a.conditions().values().keySet().equals(b.conditions().values().keySet()));
+        && (a.statistic() != b.statistic()
+            || !a.conditions().values().keySet().equals(b.conditions().values().keySet()));
   }
 
   /** A bare cycle life on one page and one with its whole test on another are two statements. */
@@ -193,10 +228,15 @@ final class Reconciler {
   }
 
   private static boolean sameNumbers(Candidate a, Candidate b) {
-    return (same(a.value(), b.value()) || sameRate(a, b)) && compatible(a.low(), b.low()) && compatible(a.high(), b.high());
+    return (same(a.value(), b.value()) || sameRate(a, b))
+        && compatible(a.low(), b.low())
+        && compatible(a.high(), b.high());
   }
 
-  /** 0.2 C here and "280 mA (0.2 C)" there are one current, whatever capacity the multiple was worked out with. */
+  /**
+   * 0.2 C here and "280 mA (0.2 C)" there are one current, whatever capacity the multiple was
+   * worked out with.
+   */
   private static boolean sameRate(Candidate a, Candidate b) {
     if (a.rate() == null && b.rate() == null) {
       return false;
@@ -222,7 +262,10 @@ final class Reconciler {
     return a == null || b == null || same(a, b);
   }
 
-  /** The one that says more keeps its place; it takes the conditions the other adds, and loses no certainty. */
+  /**
+   * The one that says more keeps its place; it takes the conditions the other adds, and loses no
+   * certainty.
+   */
   private static Candidate better(Candidate a, Candidate b) {
     boolean swapped = weight(b) > weight(a);
     Candidate first = swapped ? b : a;
@@ -234,7 +277,9 @@ final class Reconciler {
     return merged;
   }
 
-  /** Conditions from a second place are taken over only where the first place states none at all. */
+  /**
+   * Conditions from a second place are taken over only where the first place states none at all.
+   */
   private static Conditions onlyRatesOf(Candidate first, Candidate second) {
     return first.conditions().isEmpty() ? second.conditions() : Conditions.NONE;
   }
@@ -249,7 +294,10 @@ final class Reconciler {
 
   // ---- in passing ----
 
-  /** What sentences mention counts where no line of the sheet is about it, and where it contradicts one that is. */
+  /**
+   * What sentences mention counts where no line of the sheet is about it, and where it contradicts
+   * one that is.
+   */
   private List<Candidate> worthMentioning(List<Candidate> mentions, List<Candidate> said) {
     Map<String, List<Candidate>> byQuantity = new LinkedHashMap<>();
     for (Candidate c : mentions) {
@@ -259,8 +307,15 @@ final class Reconciler {
     byQuantity.forEach(
         (quantity, list) -> {
           List<Candidate> distinct = byValue(list);
-          boolean direct = said.stream().anyMatch(s -> s.quantity().equals(quantity) && s.conditions().get(Conditions.CYCLES) == null);
-          if (quantity.equals("chargeVoltage") && direct && said.stream().noneMatch(Reconciler::isPlainChargeVoltage)) {
+          boolean direct =
+              said.stream()
+                  .anyMatch(
+                      s ->
+                          s.quantity().equals(quantity)
+                              && s.conditions().get(Conditions.CYCLES) == null);
+          if (quantity.equals("chargeVoltage")
+              && direct
+              && said.stream().noneMatch(Reconciler::isPlainChargeVoltage)) {
             distinct.removeIf(c -> !c.rule().startsWith("procedure"));
             direct = false;
           }
@@ -271,7 +326,10 @@ final class Reconciler {
           if (!direct && distinct.size() == 1) {
             taken.add(distinct.get(0));
           } else if (!direct && !quantity.endsWith("Current")) {
-            distinct.forEach(c -> taken.add(c.doubted("the sheet mentions several values and names none as its own")));
+            distinct.forEach(
+                c ->
+                    taken.add(
+                        c.doubted("the sheet mentions several values and names none as its own")));
           }
         });
     return taken;
@@ -288,7 +346,10 @@ final class Reconciler {
         && !c.rule().startsWith("procedure")
         && said.stream()
             .filter(s -> s.quantity().equals(c.quantity()))
-            .noneMatch(s -> sameNumbers(s, c) || s.low() != null && c.value() >= s.low() && c.value() <= s.high());
+            .noneMatch(
+                s ->
+                    sameNumbers(s, c)
+                        || s.low() != null && c.value() >= s.low() && c.value() <= s.high());
   }
 
   /** A diameter lettered on the drawing that no table agrees with stands beside the table's. */
@@ -308,7 +369,10 @@ final class Reconciler {
         : aLow <= b.high() && b.low() <= aHigh;
   }
 
-  /** Mentions of one value are one, whatever else their sentences say; those that share a condition keep it. */
+  /**
+   * Mentions of one value are one, whatever else their sentences say; those that share a condition
+   * keep it.
+   */
   private static List<Candidate> byValue(List<Candidate> mentions) {
     List<Candidate> kept = new ArrayList<>();
     for (Candidate c : mentions) {
@@ -318,7 +382,8 @@ final class Reconciler {
       }
       if (same < 0) {
         kept.add(c);
-      } else if (kept.get(same).low() == null && c.low() != null || kept.get(same).rule().startsWith("mention") && !c.rule().startsWith("mention")) {
+      } else if (kept.get(same).low() == null && c.low() != null
+          || kept.get(same).rule().startsWith("mention") && !c.rule().startsWith("mention")) {
         kept.set(same, c);
       } else if (!kept.get(same).conditions().agreeWith(c.conditions())) {
         kept.set(same, kept.get(same).with(Conditions.NONE));
@@ -335,7 +400,11 @@ final class Reconciler {
       Optional<Candidate> other = said.stream().filter(o -> contradict(c, o)).findFirst();
       marked.add(
           other.isPresent()
-              ? c.doubted("the sheet also says " + shownValue(other.get()) + " on page " + other.get().page())
+              ? c.doubted(
+                  "the sheet also says "
+                      + shownValue(other.get())
+                      + " on page "
+                      + other.get().page())
               : c);
     }
     return marked;
@@ -354,18 +423,20 @@ final class Reconciler {
     QuantityKind kind = quantities.get(c.quantity());
     List<String> doubts = new ArrayList<>(c.doubts());
     if (c.confidence() != null && c.confidence() < CONFIDENT) {
-      doubts.add("the words were recognised from a picture with confidence " + shown(c.confidence()));
+      doubts.add(
+          "the words were recognised from a picture with confidence " + shown(c.confidence()));
     }
-    String note =
-        c.rate() == null
-            ? null
-            : shown(c.rate()) + " C of the " + statisticOf(reference) + "capacity " + shown(reference.orElseThrow().value()) + " A.h";
+    String note = note(c, reference);
     Evidence evidence =
         new Evidence(
             c.page(),
             c.box() == null
                 ? List.of()
-                : List.of(round(c.box().x()), round(c.box().y()), round(c.box().width()), round(c.box().height())),
+                : List.of(
+                    round(c.box().x()),
+                    round(c.box().y()),
+                    round(c.box().width()),
+                    round(c.box().height())),
             c.text(),
             c.method(),
             c.rule(),
@@ -387,6 +458,24 @@ final class Reconciler {
         doubts);
   }
 
+  /**
+   * What was done beyond reading: the capacity a multiple of C was worked out with, the conditions
+   * taken by default.
+   */
+  private static String note(Candidate c, Optional<Candidate> reference) {
+    if (c.rate() == null) {
+      return c.note();
+    }
+    String rate =
+        shown(c.rate())
+            + " C of the "
+            + statisticOf(reference)
+            + "capacity "
+            + shown(reference.orElseThrow().value())
+            + " A.h";
+    return c.note() == null ? rate : rate + "; " + c.note();
+  }
+
   private static String statisticOf(Optional<Candidate> reference) {
     return reference.map(Candidate::statistic).map(s -> s.label() + " ").orElse("");
   }
@@ -400,6 +489,8 @@ final class Reconciler {
   }
 
   private static String shown(Double number) {
-    return number == null ? "?" : String.format(Locale.ROOT, "%.4g", number).replaceFirst("\\.?0+$", "");
+    return number == null
+        ? "?"
+        : String.format(Locale.ROOT, "%.4g", number).replaceFirst("\\.?0+$", "");
   }
 }

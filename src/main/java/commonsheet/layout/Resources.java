@@ -37,11 +37,13 @@ final class Resources {
   private static <T> T read(String name, Class<T> type) {
     try (InputStream in = Resources.class.getResourceAsStream("/commonsheet/layout/" + name)) {
       if (in == null) {
-        throw new IllegalStateException("the program's own file " + name + " is missing; build it again");
+        throw new IllegalStateException(
+            "the program's own file " + name + " is missing; build it again");
       }
       return YAML.readValue(in, type);
     } catch (IOException e) {
-      throw new UncheckedIOException("the program's own file " + name + " cannot be read; build it again", e);
+      throw new UncheckedIOException(
+          "the program's own file " + name + " cannot be read; build it again", e);
     }
   }
 }

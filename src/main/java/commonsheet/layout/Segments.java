@@ -6,11 +6,14 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Cuts what stands in a cell into the pieces that each say one thing: "Charge: 0 to 45 °C" and "Discharge: −20 to
- * 60 °C" on two lines are two; a sentence over three lines is one.
+ * Cuts what stands in a cell into the pieces that each say one thing: "Charge: 0 to 45 °C" and
+ * "Discharge: −20 to 60 °C" on two lines are two; a sentence over three lines is one.
  */
 final class Segments {
-  /** A line with more words than this and no label of its own is part of a sentence. Common practice, no source. */
+  /**
+   * A line with more words than this and no label of its own is part of a sentence. Common
+   * practice, no source.
+   */
   private static final int LONGEST_ITEM_WORDS = 9;
 
   private final FigureParser parser;
@@ -29,11 +32,15 @@ final class Segments {
     List<Passage> segments = new ArrayList<>();
     Passage waiting = Passage.EMPTY; // lines without a figure, not yet known whose they are
     for (Passage line : lines) {
-      Kind kind = waiting.isBlank() && !segments.isEmpty() && unclosed(last(segments)) ? Kind.CONTINUES : kind(line, lines);
+      Kind kind =
+          waiting.isBlank() && !segments.isEmpty() && unclosed(last(segments))
+              ? Kind.CONTINUES
+              : kind(line, lines);
       if (kind == Kind.NO_FIGURE) {
         waiting = waiting.then(line);
       } else if (kind == Kind.STARTS_WITH_FIGURE || segments.isEmpty()) {
-        boolean continues = endsOpen(waiting.isBlank() ? last(segments) : waiting) && !segments.isEmpty();
+        boolean continues =
+            endsOpen(waiting.isBlank() ? last(segments) : waiting) && !segments.isEmpty();
         if (continues && waiting.isBlank()) {
           extendLast(segments, line);
         } else {
@@ -79,7 +86,9 @@ final class Segments {
     if (before.isEmpty() || before.matches("[\\p{Punct}\\u2022\\u25CF\\u25C6\\u25A0\\s]+")) {
       return Kind.STARTS_WITH_FIGURE;
     }
-    return vocabulary.hits(before).isEmpty() && !before.endsWith(":") && Tokens.of(before).size() > 1
+    return vocabulary.hits(before).isEmpty()
+            && !before.endsWith(":")
+            && Tokens.of(before).size() > 1
         ? Kind.CONTINUES
         : Kind.HAS_OWN_LABEL;
   }
@@ -92,7 +101,8 @@ final class Segments {
   /** Whether a passage ends with a sign or an open bracket, so that the next line must go on. */
   private static boolean endsOpen(Passage passage) {
     String text = passage.text().trim();
-    return !text.isEmpty() && "\u2264\u2265<>\u00B1(~-+/,\u2266\u2267".indexOf(text.charAt(text.length() - 1)) >= 0;
+    return !text.isEmpty()
+        && "\u2264\u2265<>\u00B1(~-+/,\u2266\u2267".indexOf(text.charAt(text.length() - 1)) >= 0;
   }
 
   private static boolean unclosed(Passage passage) {

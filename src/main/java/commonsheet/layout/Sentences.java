@@ -10,9 +10,9 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Reads running text ("discharge at 0.2 C to 2.5 V cut-off after storage at 60 °C for 7 days") for the part that each
- * figure plays. Works by the nearest words that say which way the current goes and where it ends, in any language of
- * the vocabulary.
+ * Reads running text ("discharge at 0.2 C to 2.5 V cut-off after storage at 60 °C for 7 days") for
+ * the part that each figure plays. Works by the nearest words that say which way the current goes
+ * and where it ends, in any language of the vocabulary.
  */
 final class Sentences {
   /** A word that belongs to a figure stands no further from it than this many characters. */
@@ -22,7 +22,15 @@ final class Sentences {
   private static final int ADJACENT = 4;
 
   /** Words that may stand between a current and the word that says which way it goes. */
-  private static final List<String> LINKS = List.of("constantcurrent", "constantvoltage", "rate", "current", "continuous", "standard", "cutoff");
+  private static final List<String> LINKS =
+      List.of(
+          "constantcurrent",
+          "constantvoltage",
+          "rate",
+          "current",
+          "continuous",
+          "standard",
+          "cutoff");
 
   /** Storage shorter than this is a rest before a test. Common practice, no source. */
   private static final double SHORTEST_STORAGE_SECONDS = 20 * 3600.0;
@@ -30,8 +38,14 @@ final class Sentences {
   /** End-of-charge currents are small: 0.01 to 0.1 C as a rule. Common practice, no source. */
   private static final double HIGHEST_TAPER_RATE = 0.2;
 
-  /** No lithium-ion cell on sale is charged to less, lithium titanate apart. Common practice, no source. */
+  /**
+   * No lithium-ion cell on sale is charged to less, lithium titanate apart. Common practice, no
+   * source.
+   */
   private static final double LOWEST_CHARGE_VOLTAGE = 3.4;
+
+  /** No lithium-ion cell on sale is discharged to more. Common practice, no source. */
+  private static final double HIGHEST_CUTOFF_VOLTAGE = 3.3;
 
   private static final TradeUnit RATE = new TradeUnit("h-1", Dimension.RATE);
 
@@ -51,12 +65,17 @@ final class Sentences {
     this.parser = parser;
   }
 
-  /** The figures of a text in order, each with its part; {@code byDefault} is the direction where the text says none. */
+  /**
+   * The figures of a text in order, each with its part; {@code byDefault} is the direction where
+   * the text says none.
+   */
   List<Told> read(String text, Direction byDefault) {
     List<Hit> hits = vocabulary.hits(text);
     List<Figure> printed = parser.find(text);
     List<Figure> figures =
-        printed.stream().map(f -> speaksOfCurrent(hits, f) || hasAmperes(printed, f) ? asRate(f) : f).toList();
+        printed.stream()
+            .map(f -> speaksOfCurrent(hits, f) || hasAmperes(printed, f) ? asRate(f) : f)
+            .toList();
     if (figures.isEmpty()) {
       return List.of();
     }
@@ -92,17 +111,25 @@ final class Sentences {
             h ->
                 h.start() >= figure.end()
                     && h.start() - figure.end() <= ADJACENT
-                    && (h.means("charge") || h.means("discharge") || h.means("rate") || h.means("current")));
+                    && (h.means("charge")
+                        || h.means("discharge")
+                        || h.means("rate")
+                        || h.means("current")));
   }
 
-  /** Whether a concept stands between the figure before (or the sentence's start) and this figure. */
+  /**
+   * Whether a concept stands between the figure before (or the sentence's start) and this figure.
+   */
   boolean introducedBy(String text, Figure figure, String concept) {
     List<Figure> figures = parser.find(text);
     int index = figures.indexOf(figure);
     return index >= 0 && new View(text, vocabulary.hits(text), figures, index).joinedTo(concept);
   }
 
-  /** "20C" was taken for a temperature without its degree sign; where a current is spoken of it is a multiple of C. */
+  /**
+   * "20C" was taken for a temperature without its degree sign; where a current is spoken of it is a
+   * multiple of C.
+   */
   static Figure asRate(Figure figure) {
     boolean bareC =
         figure.ambiguous()
@@ -113,8 +140,17 @@ final class Sentences {
             && figure.text().trim().endsWith("C");
     return bareC
         ? new Figure(
-            figure.start(), figure.end(), figure.text(), figure.value(), null, null, figure.bound(), figure.qualifier(),
-            figure.approximate(), RATE, false)
+            figure.start(),
+            figure.end(),
+            figure.text(),
+            figure.value(),
+            null,
+            null,
+            figure.bound(),
+            figure.qualifier(),
+            figure.approximate(),
+            RATE,
+            false)
         : figure;
   }
 
@@ -122,18 +158,34 @@ final class Sentences {
   private static List<Told> voltageWindow(Figure figure) {
     double high = Math.max(figure.low(), figure.high());
     double low = Math.min(figure.low(), figure.high());
-    boolean window = figure.unit().ucum().equals("V") && high >= LOWEST_CHARGE_VOLTAGE && low < LOWEST_CHARGE_VOLTAGE;
+    boolean window =
+        figure.unit().ucum().equals("V")
+            && high > LOWEST_CHARGE_VOLTAGE
+            && low < HIGHEST_CUTOFF_VOLTAGE;
     return window
-        ? List.of(new Told(CHARGE_VOLTAGE, single(figure, high)), new Told(CUTOFF_VOLTAGE, single(figure, low)))
+        ? List.of(
+            new Told(CHARGE_VOLTAGE, single(figure, high)),
+            new Told(CUTOFF_VOLTAGE, single(figure, low)))
         : List.of();
   }
 
   private static Figure single(Figure figure, double value) {
     return new Figure(
-        figure.start(), figure.end(), figure.text(), value, null, null, figure.bound(), null, false, figure.unit(), false);
+        figure.start(),
+        figure.end(),
+        figure.text(),
+        value,
+        null,
+        null,
+        figure.bound(),
+        null,
+        false,
+        figure.unit(),
+        false);
   }
 
-  private Told.Part part(String text, List<Hit> hits, List<Figure> figures, int index, Direction byDefault) {
+  private Told.Part part(
+      String text, List<Hit> hits, List<Figure> figures, int index, Direction byDefault) {
     Figure figure = figures.get(index);
     View view = new View(text, hits, figures, index);
     if (view.firstOfPair()) {
@@ -156,7 +208,8 @@ final class Sentences {
 
   private Told.Part voltage(View view, Direction byDefault) {
     Direction direction = view.direction();
-    boolean end = view.justAfter("cutoff") || view.sinceLastFigure("cutoff") || view.sinceLastFigure("until");
+    boolean end =
+        view.justAfter("cutoff") || view.sinceLastFigure("cutoff") || view.sinceLastFigure("until");
     if (view.figure().isRange() || view.figure().value() == null) {
       return OTHER;
     }
@@ -185,8 +238,12 @@ final class Sentences {
             || view.justAfter("taper")
             || view.sinceLastFigure("taper")
             || view.sinceLastFigure("cutoff") && !view.sinceLastFigure("voltage");
-    boolean charging = direction == Direction.CHARGE || direction == Direction.UNKNOWN && view.inSentence("constantvoltage");
-    if (end && (charging || direction == Direction.UNKNOWN && byDefault != Direction.DISCHARGE) && isSmall(view.figure())) {
+    boolean charging =
+        direction == Direction.CHARGE
+            || direction == Direction.UNKNOWN && view.inSentence("constantvoltage");
+    if (end
+        && (charging || direction == Direction.UNKNOWN && byDefault != Direction.DISCHARGE)
+        && isSmall(view.figure())) {
       return TAPER_CURRENT;
     }
     return switch (direction == Direction.UNKNOWN ? byDefault : direction) {
@@ -241,7 +298,9 @@ final class Sentences {
     }
 
     private boolean pair(Figure first, Figure second) {
-      return isRate(first) && isRate(second) && text.substring(first.end(), second.start()).trim().equals("/");
+      return isRate(first)
+          && isRate(second)
+          && text.substring(first.end(), second.start()).trim().equals("/");
     }
 
     private static boolean isRate(Figure figure) {
@@ -279,7 +338,9 @@ final class Sentences {
           && Character.isLetterOrDigit(text.charAt(i - 2));
     }
 
-    /** Whether a concept stands between the figure before (or the sentence's start) and this one. */
+    /**
+     * Whether a concept stands between the figure before (or the sentence's start) and this one.
+     */
     boolean sinceLastFigure(String concept) {
       int from = index == 0 ? 0 : figures.get(index - 1).end();
       int start = Math.max(from, sentenceStart());
@@ -298,10 +359,16 @@ final class Sentences {
         return false;
       }
       String rest = text.substring(hit.end(), figure().start()).stripLeading();
-      return rest.startsWith(",") || rest.startsWith(";") || rest.startsWith(")") || rest.startsWith("\uFF0C");
+      return rest.startsWith(",")
+          || rest.startsWith(";")
+          || rest.startsWith(")")
+          || rest.startsWith("\uFF0C");
     }
 
-    /** Whether a concept stands before this figure with nothing but words of the current between them. */
+    /**
+     * Whether a concept stands before this figure with nothing but words of the current between
+     * them.
+     */
     boolean joinedTo(String concept) {
       int from = Math.max(index == 0 ? 0 : figures.get(index - 1).end(), sentenceStart());
       for (int i = hits.size() - 1; i >= 0; i--) {
@@ -318,7 +385,9 @@ final class Sentences {
       return false;
     }
 
-    /** Which of some concepts stands last before this figure in its sentence; empty where none does. */
+    /**
+     * Which of some concepts stands last before this figure in its sentence; empty where none does.
+     */
     String lastOf(List<String> concepts) {
       int start = sentenceStart();
       String last = "";
@@ -341,18 +410,28 @@ final class Sentences {
       int limit = Math.min(text.length(), figure().end() + NEAR);
       return hits.stream()
           .anyMatch(
-              h -> h.start() >= figure().end() && h.start() <= limit && h.means(concept) && joined(h.start()));
+              h ->
+                  h.start() >= figure().end()
+                      && h.start() <= limit
+                      && h.means(concept)
+                      && joined(h.start()));
     }
 
     /** Whether a concept follows with nothing but a space between. */
     boolean rightAfter(String concept) {
       return hits.stream()
-          .anyMatch(h -> h.start() >= figure().end() && h.start() - figure().end() <= 1 && h.means(concept));
+          .anyMatch(
+              h ->
+                  h.start() >= figure().end()
+                      && h.start() - figure().end() <= 1
+                      && h.means(concept));
     }
 
     boolean justAfterText(String word) {
       int limit = Math.min(text.length(), figure().end() + NEAR);
-      return text.substring(figure().end(), limit).toLowerCase(java.util.Locale.ROOT).contains(word);
+      return text.substring(figure().end(), limit)
+          .toLowerCase(java.util.Locale.ROOT)
+          .contains(word);
     }
 
     /** "100mA cut-off and the discharge": what follows "and" is another matter. */
@@ -363,7 +442,12 @@ final class Sentences {
     private boolean joined(int start) {
       for (int i = figure().end(); i < start; i++) {
         char c = text.charAt(i);
-        if (c == ',' || c == '\uFF0C' || c == '.' || c == ';' || c == '\u3002' || Character.isDigit(c)) {
+        if (c == ','
+            || c == '\uFF0C'
+            || c == '.'
+            || c == ';'
+            || c == '\u3002'
+            || Character.isDigit(c)) {
           return false;
         }
       }
@@ -383,8 +467,13 @@ final class Sentences {
     private Direction laterInSentence() {
       int end = sentenceEnd();
       for (Hit hit : hits) {
-        if (hit.start() >= figure().end() && hit.end() <= end && directionOf(hit) != Direction.UNKNOWN && !isPast(hit)) {
-          return Tokens.isIdeograph(text.charAt(hit.start())) ? directionOf(hit) : Direction.UNKNOWN;
+        if (hit.start() >= figure().end()
+            && hit.end() <= end
+            && directionOf(hit) != Direction.UNKNOWN
+            && !isPast(hit)) {
+          return Tokens.isIdeograph(text.charAt(hit.start()))
+              ? directionOf(hit)
+              : Direction.UNKNOWN;
         }
       }
       return Direction.UNKNOWN;
@@ -392,7 +481,8 @@ final class Sentences {
 
     /** "after charging" in Chinese and Japanese: the word for after follows. */
     private boolean isPast(Hit hit) {
-      return hit.end() < text.length() && (text.charAt(hit.end()) == '\u540E' || text.charAt(hit.end()) == '\u5F8C');
+      return hit.end() < text.length()
+          && (text.charAt(hit.end()) == '\u540E' || text.charAt(hit.end()) == '\u5F8C');
     }
 
     private Direction following() {
@@ -402,7 +492,10 @@ final class Sentences {
         if (hit.start() < figure().end()) {
           continue;
         }
-        if (hit.start() > limit || !joined(hit.start()) || hit.means("after") || found == Direction.UNKNOWN && parted(hit.start())) {
+        if (hit.start() > limit
+            || !joined(hit.start())
+            || hit.means("after")
+            || found == Direction.UNKNOWN && parted(hit.start())) {
           break;
         }
         Direction here = directionOf(hit);
@@ -440,7 +533,10 @@ final class Sentences {
     private boolean nextIsSame(Hit hit) {
       return hits.stream()
           .noneMatch(
-              h -> h.start() >= hit.end() && h.end() <= figure().start() && directionOf(h) != Direction.UNKNOWN);
+              h ->
+                  h.start() >= hit.end()
+                      && h.end() <= figure().start()
+                      && directionOf(h) != Direction.UNKNOWN);
     }
 
     private static Direction directionOf(Hit hit) {

@@ -8,8 +8,9 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Parts rows that a table draws as one: several labels under one number, each with its value level with it. A row is
- * parted only where every line of the label says a thing by itself, so that a wrapped label stays whole.
+ * Parts rows that a table draws as one: several labels under one number, each with its value level
+ * with it. A row is parted only where every line of the label says a thing by itself, so that a
+ * wrapped label stays whole.
  */
 final class SharedRows {
   /** Lines whose centres differ by less than this share of their height stand level. */
@@ -36,13 +37,18 @@ final class SharedRows {
         rows += label.size() - 1;
       }
     }
-    return rows == table.rows() ? table : new Table(table.box(), table.ruled(), rows, table.columns(), cells);
+    return rows == table.rows()
+        ? table
+        : new Table(table.box(), table.ruled(), rows, table.columns(), cells);
   }
 
   /** The lines of a label cell in this row that share the row; empty where none does. */
   private List<Line> sharedLabel(List<Cell> cells, int row) {
     for (Cell cell : cells) {
-      if (cell.row() == row && cell.rows() == 1 && cell.lines().size() > 1 && isShared(cell, cells)) {
+      if (cell.row() == row
+          && cell.rows() == 1
+          && cell.lines().size() > 1
+          && isShared(cell, cells)) {
         return cell.lines();
       }
     }
@@ -85,14 +91,29 @@ final class SharedRows {
     List<Cell> parted = new ArrayList<>();
     for (Cell cell : cells) {
       if (cell.row() > row) {
-        parted.add(new Cell(cell.row() + more, cell.column(), cell.rows(), cell.columns(), cell.box(), cell.lines()));
+        parted.add(
+            new Cell(
+                cell.row() + more,
+                cell.column(),
+                cell.rows(),
+                cell.columns(),
+                cell.box(),
+                cell.lines()));
       } else if (cell.row() == row && cell.rows() == 1 && level(cell.lines(), label)) {
         for (int i = 0; i < label.size(); i++) {
           Line line = cell.lines().get(i);
-          parted.add(new Cell(row + i, cell.column(), 1, cell.columns(), line.box(), List.of(line)));
+          parted.add(
+              new Cell(row + i, cell.column(), 1, cell.columns(), line.box(), List.of(line)));
         }
       } else if (cell.row() + cell.rows() > row) {
-        parted.add(new Cell(cell.row(), cell.column(), cell.rows() + more, cell.columns(), cell.box(), cell.lines()));
+        parted.add(
+            new Cell(
+                cell.row(),
+                cell.column(),
+                cell.rows() + more,
+                cell.columns(),
+                cell.box(),
+                cell.lines()));
       } else {
         parted.add(cell);
       }

@@ -5,7 +5,10 @@ import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
 
-/** Misprinted words of the vocabulary: "Capcity", "Dicharge", "Intial" are one letter from the word they mean. */
+/**
+ * Misprinted words of the vocabulary: "Capcity", "Dicharge", "Intial" are one letter from the word
+ * they mean.
+ */
 final class Spelling {
   /** Shorter words are too near to others. */
   private static final int SHORTEST = 6;
@@ -20,7 +23,10 @@ final class Spelling {
     }
   }
 
-  /** The one word that a misprinted one is a letter away from; null where it is none, or near several. */
+  /**
+   * The one word that a misprinted one is a letter away from; null where it is none, or near
+   * several.
+   */
   String meant(String printed) {
     if (printed.length() < SHORTEST || words.contains(printed)) {
       return null;
@@ -41,7 +47,10 @@ final class Spelling {
     return found;
   }
 
-  /** Whether a letter left out, put in, changed, or two neighbours swapped make one word of the other. */
+  /**
+   * Whether a letter left out, put in, changed, or two neighbours swapped make one word of the
+   * other.
+   */
   private static boolean oneLetterApart(String a, String b) {
     int start = 0;
     int shortest = Math.min(a.length(), b.length());
@@ -59,6 +68,8 @@ final class Spelling {
               && restA.substring(2).equals(restB.substring(2));
       return changed || swapped;
     }
-    return restA.length() > restB.length() ? restA.substring(1).equals(restB) : restB.substring(1).equals(restA);
+    return restA.length() > restB.length()
+        ? restA.substring(1).equals(restB)
+        : restB.substring(1).equals(restA);
   }
 }

@@ -8,8 +8,8 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * "Capacity by standard discharge": the rate is the one the sheet gives for its standard discharge. Taken only where the
- * value states no rate or current of its own.
+ * "Capacity by standard discharge": the rate is the one the sheet gives for its standard discharge.
+ * Taken only where the value states no rate or current of its own.
  */
 final class StandardDischarge {
   private final Vocabulary vocabulary;
@@ -19,11 +19,16 @@ final class StandardDischarge {
     this.vocabulary = vocabulary;
   }
 
-  /** Notes which of an entry's candidates wait for the rate of the standard discharge; returns them all. */
+  /**
+   * Notes which of an entry's candidates wait for the rate of the standard discharge; returns them
+   * all.
+   */
   List<Candidate> awaiting(Entry entry, List<Candidate> candidates) {
     boolean says = saysStandardDischarge(entry.conditions().text());
     for (Entry.Value value : entry.values()) {
-      says |= saysStandardDischarge(value.conditions().text()) || saysStandardDischarge(value.text().text());
+      says |=
+          saysStandardDischarge(value.conditions().text())
+              || saysStandardDischarge(value.text().text());
     }
     if (says) {
       candidates.stream()
@@ -38,7 +43,8 @@ final class StandardDischarge {
   private boolean saysStandardDischarge(String text) {
     List<Hit> hits = vocabulary.hits(text);
     for (int i = 0; i + 1 < hits.size(); i++) {
-      if (hits.get(i).means("standard") && hits.get(i + 1).means("discharge")
+      if (hits.get(i).means("standard")
+          && hits.get(i + 1).means("discharge")
           && hits.get(i + 1).start() - hits.get(i).end() <= 1) {
         return true;
       }

@@ -9,7 +9,8 @@ import java.util.Set;
 
 /** Which statistic a figure is: what stands nearest to it decides. */
 final class Statistics {
-  private static final List<String> ORDER = List.of("minimum", "maximum", "typical", "nominal", "rated", "standard");
+  private static final List<String> ORDER =
+      List.of("minimum", "maximum", "typical", "nominal", "rated", "standard");
 
   private final Terms terms;
 
@@ -18,8 +19,8 @@ final class Statistics {
   }
 
   /**
-   * From the figure's own bound or word, else its column, else the words before it, else the labels from the inside
-   * out.
+   * From the figure's own bound or word, else its column, else the words before it, else the labels
+   * from the inside out.
    */
   Statistic of(String quantity, Figure figure, Role column, List<Set<String>> fromInside) {
     Terms.StatisticRule rule = terms.statistics(quantity);

@@ -10,8 +10,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The share of capacity that a storage line promises beside its temperature: "1 year at −20 to 30 °C > 70 %". Its
- * conditions are the time and temperatures of the line.
+ * The share of capacity that a storage line promises beside its temperature: "1 year at −20 to 30
+ * °C > 70 %". Its conditions are the time and temperatures of the line.
  */
 final class StorageShare {
   private final Vocabulary vocabulary;
@@ -28,7 +28,9 @@ final class StorageShare {
   List<Candidate> read(Entry entry, Entry.Value own, List<Candidate> temperatures) {
     List<Candidate> found = new ArrayList<>();
     for (Candidate temperature : temperatures) {
-      if (temperature.quantity().equals("storageTemperature") && temperature.low() != null && temperature.high() != null) {
+      if (temperature.quantity().equals("storageTemperature")
+          && temperature.low() != null
+          && temperature.high() != null) {
         found.addAll(read(entry, own.text(), temperature));
         found.addAll(read(entry, own.conditions(), temperature));
         entry.labels().forEach(label -> found.addAll(read(entry, label, temperature)));
@@ -46,12 +48,16 @@ final class StorageShare {
       if (bare && !recovery && !retention) {
         continue;
       }
-      if (figure.unit() == null || figure.unit().dimension() != Dimension.RATIO || figure.bound() == Bound.AT_MOST || figure.value() == null) {
+      if (figure.unit() == null
+          || figure.unit().dimension() != Dimension.RATIO
+          || figure.bound() == Bound.AT_MOST
+          || figure.value() == null) {
         continue;
       }
       String quantity = recovery ? "capacityRecovery" : "capacityRetention";
       Candidate share =
-          candidates.of(entry, entry.layoutRule(), text, quantity, Statistic.MINIMUM, figure, List.of());
+          candidates.of(
+              entry, entry.layoutRule(), text, quantity, Statistic.MINIMUM, figure, List.of());
       Conditions conditions =
           temperature
               .conditions()
@@ -61,7 +67,10 @@ final class StorageShare {
       if (bare) {
         share = share.doubted("the sheet does not say that this share is the least");
       }
-      found.add(recovery || retention ? share : share.doubted("the sheet does not say what this share is of"));
+      found.add(
+          recovery || retention
+              ? share
+              : share.doubted("the sheet does not say what this share is of"));
     }
     return found;
   }

@@ -9,7 +9,9 @@ import commonsheet.record.Statistic;
 import java.util.List;
 import java.util.Optional;
 
-/** A limit of the current that stands as a remark beside a temperature range: "0 to 20 °C ≤ 0.3 C". */
+/**
+ * A limit of the current that stands as a remark beside a temperature range: "0 to 20 °C ≤ 0.3 C".
+ */
 final class TemperatureLimits {
   private final FigureParser parser;
   private final Sentences sentences;
@@ -21,7 +23,10 @@ final class TemperatureLimits {
     this.candidates = candidates;
   }
 
-  /** The limit beside a charge or discharge temperature, if the remark gives both its range and its current. */
+  /**
+   * The limit beside a charge or discharge temperature, if the remark gives both its range and its
+   * current.
+   */
   List<Candidate> read(Entry entry, String temperature, Passage remark) {
     String quantity =
         switch (temperature) {
@@ -33,7 +38,10 @@ final class TemperatureLimits {
     boolean range = figures.stream().anyMatch(f -> f.isRange() && is(f, Dimension.TEMPERATURE));
     Optional<Figure> limit =
         figures.stream()
-            .filter(f -> f.bound() == Bound.AT_MOST && (is(f, Dimension.RATE) || is(f, Dimension.CURRENT)))
+            .filter(
+                f ->
+                    f.bound() == Bound.AT_MOST
+                        && (is(f, Dimension.RATE) || is(f, Dimension.CURRENT)))
             .findFirst();
     if (quantity == null || !range || limit.isEmpty()) {
       return List.of();
@@ -44,7 +52,8 @@ final class TemperatureLimits {
             .filter(t -> t.figure().start() != limit.get().start())
             .toList();
     return List.of(
-        candidates.of(entry, entry.layoutRule(), remark, quantity, Statistic.MAXIMUM, limit.get(), told));
+        candidates.of(
+            entry, entry.layoutRule(), remark, quantity, Statistic.MAXIMUM, limit.get(), told));
   }
 
   private static boolean is(Figure figure, Dimension dimension) {

@@ -8,7 +8,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
-/** Which quantity a label's concepts name; what statistics and conditions each quantity may carry. */
+/**
+ * Which quantity a label's concepts name; what statistics and conditions each quantity may carry.
+ */
 record Terms(
     List<String> blockers,
     List<Term> terms,
@@ -17,8 +19,9 @@ record Terms(
     Map<String, List<String>> conditions) {
 
   /**
-   * The statistic a quantity always has ({@code fixed}), or those that the figure's own bound or word may give it ({@code
-   * allowed}), the label's words, and the column; the latter two are the same unless said otherwise.
+   * The statistic a quantity always has ({@code fixed}), or those that the figure's own bound or
+   * word may give it ({@code allowed}), the label's words, and the column; the latter two are the
+   * same unless said otherwise.
    */
   record StatisticRule(
       @JsonProperty("fixed") String fixed,

@@ -5,8 +5,9 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /**
- * A text cut into the units that phrases are matched by: words of letters, runs of digits, and single ideographs or
- * kana. Case, full-width forms, punctuation, and spaces between ideographs make no difference.
+ * A text cut into the units that phrases are matched by: words of letters, runs of digits, and
+ * single ideographs or kana. Case, full-width forms, punctuation, and spaces between ideographs
+ * make no difference.
  */
 final class Tokens {
   /** One token: its normalised form and its place in the original text. */
@@ -44,7 +45,9 @@ final class Tokens {
     return tokens;
   }
 
-  /** The forms of a text's tokens with a space between: equal for texts that differ in print only. */
+  /**
+   * The forms of a text's tokens with a space between: equal for texts that differ in print only.
+   */
   static String key(String text) {
     return of(text).stream().map(Token::form).collect(Collectors.joining(" "));
   }
@@ -91,11 +94,17 @@ final class Tokens {
   }
 
   static boolean isIdeograph(char c) {
-    return Character.isIdeographic(c) || (c >= '\u3041' && c <= '\u30FF') || (c >= '\uAC00' && c <= '\uD7A3');
+    return Character.isIdeographic(c)
+        || (c >= '\u3041' && c <= '\u30FF')
+        || (c >= '\uAC00' && c <= '\uD7A3');
   }
 
   private static boolean isWordLetter(char c) {
     // Ohm and micro signs belong to units, never to words.
-    return Character.isLetter(c) && !isIdeograph(c) && c != '\u03C9' && c != '\u03BC' && c != '\u00B5';
+    return Character.isLetter(c)
+        && !isIdeograph(c)
+        && c != '\u03C9'
+        && c != '\u03BC'
+        && c != '\u00B5';
   }
 }

@@ -10,9 +10,9 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * What the words on a sheet mean: phrases of one or several languages, and of a layout rule, mapped to concepts that
- * know no language. Three sets are kept apart: labels and sentences, column headings, and the words that introduce the
- * cell's identity.
+ * What the words on a sheet mean: phrases of one or several languages, and of a layout rule, mapped
+ * to concepts that know no language. Three sets are kept apart: labels and sentences, column
+ * headings, and the words that introduce the cell's identity.
  */
 final class Vocabulary {
   /** One phrase list as a vocabulary or rule file holds it. */
@@ -28,7 +28,8 @@ final class Vocabulary {
 
   /** A label that means this as a whole and nothing where it is part of another. */
   void addLabels(List<Phrases> list) {
-    list.forEach(p -> p.say().forEach(label -> labels.putIfAbsent(Tokens.key(label), concepts(p.means()))));
+    list.forEach(
+        p -> p.say().forEach(label -> labels.putIfAbsent(Tokens.key(label), concepts(p.means()))));
   }
 
   void addPhrases(List<Phrases> list) {
@@ -77,7 +78,8 @@ final class Vocabulary {
       if (token.isWord()) {
         int length = token.end() - token.start();
         all += length;
-        if (hits.stream().anyMatch(hit -> token.start() >= hit.start() && token.end() <= hit.end())) {
+        if (hits.stream()
+            .anyMatch(hit -> token.start() >= hit.start() && token.end() <= hit.end())) {
           known += length;
         }
       }
@@ -96,7 +98,8 @@ final class Vocabulary {
       return Optional.empty();
     }
     // A heading in two languages names its role twice; "Test Item" names one by its longest phrase.
-    Set<String> roles = new LinkedHashSet<>(hits.stream().flatMap(hit -> hit.means().stream()).toList());
+    Set<String> roles =
+        new LinkedHashSet<>(hits.stream().flatMap(hit -> hit.means().stream()).toList());
     if (coverage(heading, hits) < 0.6) {
       return Optional.empty();
     }
@@ -107,7 +110,9 @@ final class Vocabulary {
     return Optional.of(found.get(0));
   }
 
-  /** Languages of a text: those of its scripts, and those whose own words appear in it often enough. */
+  /**
+   * Languages of a text: those of its scripts, and those whose own words appear in it often enough.
+   */
   static Set<String> wordsOf(String text) {
     Set<String> words = new HashSet<>();
     Tokens.of(text).forEach(token -> words.add(token.form()));

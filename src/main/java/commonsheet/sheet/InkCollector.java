@@ -26,12 +26,6 @@ final class InkCollector {
   /** Slanted pieces in one stroke from which it is a curve as a whole, its level parts included. */
   private static final int CURVE_PIECES = 6;
 
-  /**
-   * Share of the font size two prints of one letter may lie apart to be bold made by printing
-   * twice.
-   */
-  private static final double DOUBLE_PRINT = 0.13;
-
   /** Font sizes in points outside of which nothing can be read, or nothing fits on a page. */
   private static final double SMALLEST_PRINT = 0.5;
 

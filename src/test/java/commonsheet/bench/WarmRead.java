@@ -31,7 +31,7 @@ import org.openjdk.jmh.annotations.Warmup;
 @OutputTimeUnit(TimeUnit.SECONDS)
 @Fork(
     value = 1,
-    jvmArgsAppend = {"-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1", "-Xmx1g", "-Xmn64m"})
+    jvmArgsAppend = {"-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1", "-Xmx1g", "-Xmn96m"})
 @Warmup(iterations = 3, time = 3)
 @Measurement(iterations = 5, time = 3)
 @State(Scope.Benchmark)

@@ -45,14 +45,14 @@ class TimedReaderTest {
   }
 
   @Test
-  void whatTheSheetPackageSaysIsSaidAsItIs() throws InterruptedException {
+  void whatTheSheetPackageSaysIsSaidWithTheFilesPath() throws InterruptedException {
     TimedReader reader =
         new TimedReader(
             file -> {
-              throw new SheetException(SheetException.Kind.NO_PAGES, "No pages.");
+              throw new SheetException(SheetException.Kind.NO_PAGES, "tl-25.pdf has no pages.");
             },
             Duration.ofMinutes(1));
-    assertEquals("No pages.", sentence(reader));
+    assertEquals(FILE + " has no pages.", sentence(reader));
   }
 
   private static TimedReader failing(Throwable fault) {
