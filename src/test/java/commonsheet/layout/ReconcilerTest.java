@@ -23,17 +23,38 @@ class ReconcilerTest {
   }
 
   private static Candidate said(String quantity, Double value, int page) {
-    return new Candidate(
-        quantity, null, value, null, null, null, Conditions.NONE, page, new Box(50, 100, 40, 10),
-        quantity + " " + value, Method.TABLE_CELL, "table/" + quantity, null, false, null,
-        List.of());
+    return candidate(quantity, value, null, page, false);
   }
 
   private static Candidate mentioned(String quantity, Double value, int page) {
-    Candidate c = said(quantity, value, page);
+    return candidate(quantity, value, null, page, true);
+  }
+
+  private static Candidate rated(String quantity, double rate, String condition) {
+    return candidate(quantity, null, rate, 2, false)
+        .with(Conditions.NONE.with(condition, rate));
+  }
+
+  private static Candidate candidate(
+      String quantity, Double value, Double rate, int page, boolean mentioned) {
     return new Candidate(
-        quantity, null, value, null, null, null, Conditions.NONE, page, c.box(), c.text(),
-        Method.TEXT_LINE, "mention/" + quantity, null, true, null, List.of());
+        quantity,
+        null,
+        value,
+        null,
+        null,
+        rate,
+        Conditions.NONE,
+        page,
+        new Box(50, 100, 40, 10),
+        quantity + " as printed",
+        mentioned ? Method.TEXT_LINE : Method.TABLE_CELL,
+        (mentioned ? "mention/" : "table/") + quantity,
+        null,
+        mentioned,
+        null,
+        null,
+        List.of());
   }
 
   private static Conditions temperature(double celsius) {
@@ -49,10 +70,8 @@ class ReconcilerTest {
 
   @Test
   void theRepeatThatSaysMoreKeepsItsPlace() {
-    Candidate withTolerance =
-        new Candidate(
-            "mass", null, 46.0, 45.0, 47.0, null, Conditions.NONE, 3, new Box(0, 0, 1, 1),
-            "46 ± 1 g", Method.TABLE_CELL, "table/mass", null, false, null, List.of());
+    Candidate other = said("mass", 46.0, 3);
+    Candidate withTolerance = other.withAmperes(46, 45.0, 47.0);
     List<Statement> decided = reconciler.decide(List.of(said("mass", 46.0, 1), withTolerance));
     assertEquals(1, decided.size());
     assertEquals(3, decided.get(0).evidence().page());
@@ -171,16 +190,6 @@ class ReconcilerTest {
 
   // ---- multiples of C ----
 
-  private static Candidate rated(String quantity, double rate) {
-    Candidate c = said(quantity, null, 2);
-    return new Candidate(
-        quantity, null, null, null, null, rate,
-        Conditions.NONE.with(
-            quantity.contains("ischarge") ? Conditions.DISCHARGE_RATE : Conditions.CHARGE_RATE, rate),
-        2, c.box(), rate + " C", Method.TABLE_CELL, "table/" + quantity, null, false, null,
-        List.of());
-  }
-
   @Test
   void aMultipleOfCGoesByTheNominalCapacityBeforeAnyOther() {
     List<Statement> decided =
@@ -189,7 +198,7 @@ class ReconcilerTest {
                 said("capacity", 2.45, 1).called(Statistic.MINIMUM),
                 said("capacity", 2.6, 1).called(Statistic.TYPICAL),
                 said("capacity", 2.5, 1).called(Statistic.NOMINAL),
-                rated("maximumContinuousDischargeCurrent", 3)));
+                rated("maximumContinuousDischargeCurrent", 3, Conditions.DISCHARGE_RATE)));
     Statement current = decided.get(3);
     assertEquals(7.5, current.value(), 1e-9);
     assertEquals("3 C of the nominal capacity 2.5 A.h", current.evidence().note());
@@ -205,7 +214,7 @@ class ReconcilerTest {
         decided(
             said("capacity", 2.6, 1).called(Statistic.NOMINAL),
             amperes,
-            rated("maximumChargeCurrent", 0.5)));
+            rated("maximumChargeCurrent", 0.5, Conditions.CHARGE_RATE)));
   }
 
   // ---- order and evidence ----
