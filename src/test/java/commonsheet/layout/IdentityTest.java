@@ -4,7 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 
 import commonsheet.record.Cell;
+import commonsheet.record.Finding;
 import commonsheet.record.Source;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -117,6 +119,22 @@ class IdentityTest {
     assertEquals("B", source.revision());
     assertEquals("2021-05-03", source.date());
     assertEquals(2, source.pages());
+  }
+
+  @Test
+  void twoNamesForTheModelAreAFinding() {
+    List<Finding> findings =
+        Said.on(
+                Pages.page().line("Model: LM18650-26"),
+                Pages.page().line("Model: LM18650-29"),
+                Pages.rest())
+            .record()
+            .findings();
+    assertEquals(
+        List.of(
+            "the sheet names its model differently: LM18650-26 on page 1, LM18650-29 on page 2;"
+                + " find out which cell its figures are for"),
+        findings.stream().map(Finding::message).toList());
   }
 
   @Test

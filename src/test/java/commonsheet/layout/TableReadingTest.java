@@ -335,6 +335,16 @@ class TableReadingTest {
   }
 
   @Test
+  void anEmptyRowAtTheTopOfAPageIsNone() {
+    Said said =
+        Said.on(
+            Pages.page().table("Item | Value", "Diameter | 18.3 mm"),
+            Pages.page().table(" | ", "Cell weight | 46 g"),
+            Pages.rest());
+    assertEquals(List.of("46"), said.of("mass"));
+  }
+
+  @Test
   void aModelPerColumnIsARecordEach() {
     Said said =
         Said.on(
