@@ -282,7 +282,7 @@ final class EntryReader {
       boolean promised =
           own.role() == Role.STATED && asksForAtLeast(entry)
               || kind.dimension() == Dimension.RATIO
-                  && sentences.introducedBy(own.text().text(), figure, "atleast");
+                  && sentences.saidBefore(own.text().text(), figure, "atleast");
       if (statistic == null && promised) {
         statistic = Statistic.MINIMUM;
       }
@@ -296,6 +296,9 @@ final class EntryReader {
         candidate =
             candidate.doubted(
                 "the row has values in several columns, and nothing says whose each is");
+      }
+      if (kind.dimension() == Dimension.LENGTH && naming.namesSeveralDimensions(entry, own.text())) {
+        candidate = candidate.doubted("the label names several dimensions: " + entry.label());
       }
       if (term.weak()) {
         candidate =

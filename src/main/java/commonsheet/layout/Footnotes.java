@@ -24,9 +24,11 @@ final class Footnotes {
   private static final Pattern START =
       Pattern.compile("^\\s*(" + SIGN + ")\\s*[:.\uFF1A]?\\s*(?=\\S)");
   private static final Pattern MARK = Pattern.compile("(" + SIGN + ")(?=\\s|$|[):.,\uFF1A])");
+  /** A further note in the same line, after a space or the end of a sentence. */
   private static final Pattern FURTHER =
       Pattern.compile(
-          "(?<=[\\s.\u3002\uFF1B;])(\\*\\d|\\(\\d\\)|[\u2460-\u2473]|[\u00B9\u00B2\u00B3\u2074-\u2079])\\s*(?=\\p{Lu}|\\p{IsHan}|\\d)");
+          "(?<=[\\s.\u3002\uFF1B;])\u6CE8?(\\*\\d|\\(\\d\\)|[\u2460-\u2473]|[\u00B9\u00B2\u00B3\u2074-\u2079])[:\uFF1A]?\\s*"
+              + "(?=\\p{Lu}|\\p{IsHan}|\\d)");
   private static final Pattern TRAILING =
       Pattern.compile("(?<=[\\p{L}\\]])\\s?(\\(?\\d\\))(?=\\s|$)");
   private static final int LONGEST_LINES = 6;
@@ -131,14 +133,20 @@ final class Footnotes {
     String current = marker;
     int start = from;
     while (further.find(start)) {
-      if (further.group(1).charAt(0) == marker.charAt(0)
-          || Character.getType(further.group(1).charAt(0)) == Character.getType(marker.charAt(0))) {
+      if (sameSeries(further.group(1), marker)) {
         put(whole.part(start, further.start()), current);
         current = further.group(1);
       }
       start = further.end();
     }
     put(whole.part(start, whole.text().length()), current);
+  }
+
+  /** "*1" and "*2", "①" and "注②": signs of one kind. */
+  private static boolean sameSeries(String a, String b) {
+    char last = b.charAt(b.length() - 1);
+    return a.charAt(0) == b.charAt(0)
+        || Character.getType(a.charAt(a.length() - 1)) == Character.getType(last) && !Character.isDigit(last);
   }
 
   private void put(Passage note, String marker) {

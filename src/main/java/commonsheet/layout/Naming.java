@@ -35,6 +35,9 @@ final class Naming {
       Pattern.compile("[(\\uFF08\\[][^)\\uFF09\\]]*[)\\uFF09\\]]");
   private static final Set<String> DIRECTIONS = Set.of("charge", "discharge");
 
+  private static final List<String> DIMENSIONS =
+      List.of("diameter", "height", "width", "thickness", "length");
+
   /** Concepts of which an inner word takes the place of an outer one. */
   private static final List<List<String>> RIVALS =
       List.of(
@@ -46,7 +49,7 @@ final class Naming {
           List.of("standard", "fast"),
           List.of("standard", "maximum"),
           List.of("nominal", "charge", "discharge"),
-          List.of("diameter", "height", "width", "thickness", "length"));
+          DIMENSIONS);
 
   private final Vocabulary vocabulary;
   private final Terms terms;
@@ -242,6 +245,15 @@ final class Naming {
     Set<String> concepts = vocabulary.conceptsOf(label);
     return terms.fitting(concepts).stream()
         .anyMatch(t -> Fit.fits(quantities.get(t.quantity()), figure));
+  }
+
+  /** Whether one label, or the piece beside it, names more than one dimension: "宽(厚) Thickness". */
+  boolean namesSeveralDimensions(Entry entry, Passage piece) {
+    List<Passage> texts = new ArrayList<>(entry.labels());
+    texts.add(piece);
+    return texts.stream()
+        .map(t -> vocabulary.conceptsOf(t.text()))
+        .anyMatch(c -> DIMENSIONS.stream().filter(c::contains).count() > 1);
   }
 
   /**

@@ -44,8 +44,8 @@ final class Sentences {
    */
   private static final double LOWEST_CHARGE_VOLTAGE = 3.4;
 
-  /** No lithium-ion cell on sale is discharged to more. Common practice, no source. */
-  private static final double HIGHEST_CUTOFF_VOLTAGE = 3.3;
+  /** Charge and discharge end this far apart, in volts; a nearer pair is a shipping voltage or the like. Common practice, no source. */
+  private static final double NARROWEST_WINDOW = 0.5;
 
   private static final TradeUnit RATE = new TradeUnit("h-1", Dimension.RATE);
 
@@ -117,9 +117,15 @@ final class Sentences {
                         || h.means("current")));
   }
 
-  /**
-   * Whether a concept stands between the figure before (or the sentence's start) and this figure.
-   */
+  /** Whether a concept stands anywhere between the figure before, or the sentence's start, and this figure. */
+  boolean saidBefore(String text, Figure figure, String concept) {
+    List<Figure> figures = parser.find(text);
+    int index = figures.indexOf(figure);
+    return index >= 0
+        && new View(text, vocabulary.hits(text), figures, index).sinceLastFigure(concept);
+  }
+
+  /** Whether a concept introduces this figure, with nothing but words of the current between them. */
   boolean introducedBy(String text, Figure figure, String concept) {
     List<Figure> figures = parser.find(text);
     int index = figures.indexOf(figure);
@@ -161,7 +167,7 @@ final class Sentences {
     boolean window =
         figure.unit().ucum().equals("V")
             && high > LOWEST_CHARGE_VOLTAGE
-            && low < HIGHEST_CUTOFF_VOLTAGE;
+            && high - low >= NARROWEST_WINDOW;
     return window
         ? List.of(
             new Told(CHARGE_VOLTAGE, single(figure, high)),
