@@ -91,8 +91,7 @@ class DoubtsTest {
             Pages.page().table("Item | Value", "Max. continuous discharge current | 7.8 A (2C)"),
             Pages.rest());
     assertEquals(
-        List.of("maximum 7.8 {dischargeRate=2} ?"),
-        said.of("maximumContinuousDischargeCurrent"));
+        List.of("maximum 7.8 {dischargeRate=2} ?"), said.of("maximumContinuousDischargeCurrent"));
     assertEquals(
         List.of("7.8 A and 2 C do not go together with any capacity on the sheet"),
         said.doubts("maximumContinuousDischargeCurrent"));
@@ -130,8 +129,7 @@ class DoubtsTest {
   @Test
   void valuesInColumnsThatNothingHeadsAreDoubted() {
     Said said =
-        Said.on(
-            Pages.page().table("Item | Value | <", "Cell weight | 46 g | 380 g"), Pages.rest());
+        Said.on(Pages.page().table("Item | Value | <", "Cell weight | 46 g | 380 g"), Pages.rest());
     assertEquals(List.of("46 ?", "380 ?"), said.of("mass"));
     assertTrue(
         said.doubts("mass")
@@ -222,11 +220,14 @@ class DoubtsTest {
             .map(
                 p ->
                     new Page(
-                        p.number(), p.width(), p.height(),
+                        p.number(),
+                        p.width(),
+                        p.height(),
                         p.words().stream().map(w -> recognised(w, confidence)).toList(),
                         p.lines().stream().map(l -> recognised(l, confidence)).toList(),
                         p.tables().stream().map(t -> recognised(t, confidence)).toList(),
-                        p.running(), p.kind()))
+                        p.running(),
+                        p.kind()))
             .toList());
   }
 
@@ -236,7 +237,11 @@ class DoubtsTest {
             .map(
                 c ->
                     new Cell(
-                        c.row(), c.column(), c.rows(), c.columns(), c.box(),
+                        c.row(),
+                        c.column(),
+                        c.rows(),
+                        c.columns(),
+                        c.box(),
                         c.lines().stream().map(l -> recognised(l, confidence)).toList()))
             .toList();
     return new Table(table.box(), table.ruled(), table.rows(), table.columns(), cells);

@@ -97,8 +97,7 @@ class LanguageReadingTest {
                     "4 | 放电终止电压 Discharge cut-off voltage | 3.0V",
                     "5 | 标准充电电流 Standard charge current | 200mA",
                     "6 | 内阻 Internal impedance | ≤６０mΩ"));
-    assertEquals(
-        List.of("nominal 1 {dischargeRate=0.2, cutoffVoltage=3}"), said.of("capacity"));
+    assertEquals(List.of("nominal 1 {dischargeRate=0.2, cutoffVoltage=3}"), said.of("capacity"));
     assertEquals(List.of("4.2"), said.of("chargeVoltage"));
     assertEquals(List.of("3"), said.of("dischargeCutoffVoltage"));
     assertEquals(List.of("standard 0.2"), said.of("standardChargeCurrent"));

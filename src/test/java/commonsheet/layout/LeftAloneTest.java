@@ -13,8 +13,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Figures that are no ratings of the cell give no statement. */
 class LeftAloneTest {
   private static final Set<String> ORDINARY =
-      Set.of(
-          "nominal 2.6", "nominal 3.6", "2.75", "standard 1.3", "maximum 2.6");
+      Set.of("nominal 2.6", "nominal 3.6", "2.75", "standard 1.3", "maximum 2.6");
 
   private static List<String> unexpected(Said said) {
     return said.record().statements().stream()
@@ -51,7 +50,8 @@ class LeftAloneTest {
         "Self discharge rate | 3 %"
       })
   void aRowAboutSomethingElseSaysNothingOfTheCell(String row) {
-    assertEquals(List.of(), unexpected(Said.on(Pages.page().table("Item | Value", row), Pages.rest())));
+    assertEquals(
+        List.of(), unexpected(Said.on(Pages.page().table("Item | Value", row), Pages.rest())));
   }
 
   @ParameterizedTest
@@ -135,7 +135,8 @@ class LeftAloneTest {
   void aLossIsNoRetention() {
     Said said =
         Said.on(
-            Pages.page().table("Item | Value", "Capacity loss after 28 days | ≤ 5 %"), Pages.rest());
+            Pages.page().table("Item | Value", "Capacity loss after 28 days | ≤ 5 %"),
+            Pages.rest());
     assertEquals(List.of(), Said.statements(said.record(), "capacityRetention"));
   }
 

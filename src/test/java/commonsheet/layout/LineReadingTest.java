@@ -16,7 +16,8 @@ class LineReadingTest {
                 .line("3.2 Nominal voltage: 3.6 V")
                 .line("3.3 Charge voltage: 4.20 ± 0.05 V")
                 .line("3.4 Cell weight: Max. 48 g"));
-    assertEquals(List.of("nominal 2.6 {dischargeRate=0.2, cutoffVoltage=2.75}"), said.of("capacity"));
+    assertEquals(
+        List.of("nominal 2.6 {dischargeRate=0.2, cutoffVoltage=2.75}"), said.of("capacity"));
     assertEquals(List.of("4.2 (4.15..4.25)"), said.of("chargeVoltage"));
     assertEquals(List.of("maximum 48"), said.of("mass"));
   }
@@ -62,8 +63,7 @@ class LineReadingTest {
   void aProcedureNamesCurrentVoltageAndEnd() {
     Said said =
         Said.on(
-            Pages.page()
-                .line("4.1 Standard charge: CC 0.5C to 4.2 V, CV 4.2 V, 0.05C cut-off"),
+            Pages.page().line("4.1 Standard charge: CC 0.5C to 4.2 V, CV 4.2 V, 0.05C cut-off"),
             Pages.rest("Standard charge"));
     assertEquals(List.of("standard 1.3 {chargeRate=0.5}"), said.of("standardChargeCurrent"));
     assertEquals(List.of("4.2"), said.of("chargeVoltage"));
@@ -97,8 +97,7 @@ class LineReadingTest {
                 .line("¹ At 1 kHz")
                 .line("² At 23 °C"),
             Pages.rest());
-    assertEquals(
-        List.of("25 {temperature=23, frequency=1000}"), said.of("internalResistanceAC"));
+    assertEquals(List.of("25 {temperature=23, frequency=1000}"), said.of("internalResistanceAC"));
   }
 
   @Test
@@ -137,7 +136,8 @@ class LineReadingTest {
         Said.on(
             Pages.page()
                 .heading("5.4 Cycle life")
-                .line("Charge and discharge at 0.5C; after 500 cycles the capacity is at least 80 %"),
+                .line(
+                    "Charge and discharge at 0.5C; after 500 cycles the capacity is at least 80 %"),
             Pages.rest());
     assertEquals(
         List.of("500 {dischargeRate=0.5, chargeRate=0.5, retention=80}"), said.of("cycleLife"));

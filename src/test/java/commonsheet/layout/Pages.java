@@ -113,7 +113,8 @@ final class Pages {
   }
 
   private Pages table(boolean ruled, String... rows) {
-    String[][] texts = Arrays.stream(rows).map(row -> row.split(" *\\| *", -1)).toArray(String[][]::new);
+    String[][] texts =
+        Arrays.stream(rows).map(row -> row.split(" *\\| *", -1)).toArray(String[][]::new);
     double[] x = edges(texts);
     double[] tops = new double[rows.length + 1];
     tops[0] = y + LINE;

@@ -31,8 +31,7 @@ class ReconcilerTest {
   }
 
   private static Candidate rated(String quantity, double rate, String condition) {
-    return candidate(quantity, null, rate, 2, false)
-        .with(Conditions.NONE.with(condition, rate));
+    return candidate(quantity, null, rate, 2, false).with(Conditions.NONE.with(condition, rate));
   }
 
   private static Candidate candidate(
@@ -124,7 +123,8 @@ class ReconcilerTest {
 
   @Test
   void twoValuesOfOneThingAreBothKeptAndUnsure() {
-    List<Statement> decided = reconciler.decide(List.of(said("mass", 46.0, 1), said("mass", 48.0, 3)));
+    List<Statement> decided =
+        reconciler.decide(List.of(said("mass", 46.0, 1), said("mass", 48.0, 3)));
     assertEquals(List.of("46 ?", "48 ?"), decided.stream().map(Said::inShort).toList());
     assertEquals(List.of("the sheet also says 48 on page 3"), decided.get(0).doubts());
     assertEquals(List.of("the sheet also says 46 on page 1"), decided.get(1).doubts());
@@ -157,8 +157,7 @@ class ReconcilerTest {
   @Test
   void aMentionCountsOnlyWhereNothingIsSaidDirectly() {
     assertEquals(List.of("chargeVoltage 4.2"), decided(mentioned("chargeVoltage", 4.2, 2)));
-    assertEquals(
-        List.of("mass 46"), decided(said("mass", 46.0, 1), mentioned("mass", 48.0, 2)));
+    assertEquals(List.of("mass 46"), decided(said("mass", 46.0, 1), mentioned("mass", 48.0, 2)));
   }
 
   @Test
@@ -208,7 +207,8 @@ class ReconcilerTest {
   @Test
   void amperesHereAndTheirMultipleThereAreOneCurrent() {
     Candidate amperes =
-        said("maximumChargeCurrent", 1.3, 1).with(Conditions.NONE.with(Conditions.CHARGE_RATE, 0.5));
+        said("maximumChargeCurrent", 1.3, 1)
+            .with(Conditions.NONE.with(Conditions.CHARGE_RATE, 0.5));
     assertEquals(
         List.of("capacity nominal 2.6", "maximumChargeCurrent 1.3 {chargeRate=0.5}"),
         decided(

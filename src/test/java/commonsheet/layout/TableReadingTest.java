@@ -72,8 +72,7 @@ class TableReadingTest {
   void aWrappedLabelStaysWhole() {
     Said said =
         Said.on(
-            Pages.page()
-                .table("Item | Value", "Max. continuous\ndischarge current | 5.2 A"),
+            Pages.page().table("Item | Value", "Max. continuous\ndischarge current | 5.2 A"),
             Pages.rest());
     assertEquals(List.of("maximum 5.2"), said.of("maximumContinuousDischargeCurrent"));
   }
@@ -118,8 +117,7 @@ class TableReadingTest {
   void aUnitColumnGivesItsUnitToTheRow() {
     Said said =
         Said.on(
-            Pages.page()
-                .table("Item | Value | Unit", "Weight | 46.5 | g", "Diameter | 18.35 | mm"),
+            Pages.page().table("Item | Value | Unit", "Weight | 46.5 | g", "Diameter | 18.35 | mm"),
             Pages.rest());
     assertEquals(List.of("46.5"), said.of("mass"));
     assertEquals(List.of("18.35"), said.of("diameter"));
@@ -227,8 +225,7 @@ class TableReadingTest {
             Pages.rest());
     assertEquals(List.of("-20..30 {duration=31536000}"), said.of("storageTemperature"));
     assertEquals(
-        List.of(
-            "minimum 70 {temperatureLow=-20, temperatureHigh=30, duration=31536000} ?"),
+        List.of("minimum 70 {temperatureLow=-20, temperatureHigh=30, duration=31536000} ?"),
         said.of("capacityRetention"));
     assertEquals(
         List.of("the sheet does not say what this share is of"), said.doubts("capacityRetention"));
@@ -298,8 +295,7 @@ class TableReadingTest {
                     "Capacity retention | 95 % 90 % 80 %"),
             Pages.rest());
     assertEquals(
-        List.of(
-            "95 {duration=2592000}", "90 {duration=7776000}", "80 {duration=15552000}"),
+        List.of("95 {duration=2592000}", "90 {duration=7776000}", "80 {duration=15552000}"),
         said.of("capacityRetention"));
   }
 
