@@ -297,7 +297,8 @@ final class EntryReader {
             candidate.doubted(
                 "the row has values in several columns, and nothing says whose each is");
       }
-      if (kind.dimension() == Dimension.LENGTH && naming.namesSeveralDimensions(entry, own.text())) {
+      if (kind.dimension() == Dimension.LENGTH
+          && naming.namesSeveralDimensions(entry, own.text())) {
         candidate = candidate.doubted("the label names several dimensions: " + entry.label());
       }
       if (term.weak()) {

@@ -24,11 +24,13 @@ final class Footnotes {
   private static final Pattern START =
       Pattern.compile("^\\s*(" + SIGN + ")\\s*[:.\uFF1A]?\\s*(?=\\S)");
   private static final Pattern MARK = Pattern.compile("(" + SIGN + ")(?=\\s|$|[):.,\uFF1A])");
+
   /** A further note in the same line, after a space or the end of a sentence. */
   private static final Pattern FURTHER =
       Pattern.compile(
           "(?<=[\\s.\u3002\uFF1B;])\u6CE8?(\\*\\d|\\(\\d\\)|[\u2460-\u2473]|[\u00B9\u00B2\u00B3\u2074-\u2079])[:\uFF1A]?\\s*"
               + "(?=\\p{Lu}|\\p{IsHan}|\\d)");
+
   private static final Pattern TRAILING =
       Pattern.compile("(?<=[\\p{L}\\]])\\s?(\\(?\\d\\))(?=\\s|$)");
   private static final int LONGEST_LINES = 6;
@@ -146,7 +148,8 @@ final class Footnotes {
   private static boolean sameSeries(String a, String b) {
     char last = b.charAt(b.length() - 1);
     return a.charAt(0) == b.charAt(0)
-        || Character.getType(a.charAt(a.length() - 1)) == Character.getType(last) && !Character.isDigit(last);
+        || Character.getType(a.charAt(a.length() - 1)) == Character.getType(last)
+            && !Character.isDigit(last);
   }
 
   private void put(Passage note, String marker) {

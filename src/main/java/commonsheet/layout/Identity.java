@@ -154,7 +154,9 @@ final class Identity {
     return Math.round(points * 10) / 10.0;
   }
 
-  /** The different names that the sheet gives its model; a longer form of a name is no other name. */
+  /**
+   * The different names that the sheet gives its model; a longer form of a name is no other name.
+   */
   List<Found> modelNames(Sheet sheet) {
     List<Found> names = new ArrayList<>();
     for (Page page : sheet.pages()) {
@@ -163,7 +165,8 @@ final class Identity {
       page.tables().forEach(t -> inTable(page.number(), t, "model").ifPresent(here::add));
       for (Found found : here) {
         Found name = codeOnly(found);
-        if (hasCode(found.text()) && names.stream().noneMatch(n -> sameName(n.text(), name.text()))) {
+        if (hasCode(found.text())
+            && names.stream().noneMatch(n -> sameName(n.text(), name.text()))) {
           names.add(name);
         }
       }

@@ -52,7 +52,8 @@ public final class RecordReader {
     }
     Source source = source(sheet, choice.rule(), languages, identity);
     List<CellRecord> records =
-        new Records(sheet, source, quantities, identityWords.sizes(), identity.modelNames(sheet)).of(cell, candidates, entries);
+        new Records(sheet, source, quantities, identityWords.sizes(), identity.modelNames(sheet))
+            .of(cell, candidates, entries);
     return new Reading(records, explanation, records.isEmpty() ? nothingRead(sheet) : null);
   }
 

@@ -72,7 +72,14 @@ final class Records {
     List<Statement> statements = new Reconciler(quantities).decide(candidates);
     String id = RecordIds.of(cell.maker(), cell.model(), sheet.file());
     return new CellRecord(
-        CellRecord.SCHEMA, id, cell, source, statements, List.of(), findings(twoNames), Review.DRAFT);
+        CellRecord.SCHEMA,
+        id,
+        cell,
+        source,
+        statements,
+        List.of(),
+        findings(twoNames),
+        Review.DRAFT);
   }
 
   private static boolean isCell(CellRecord record) {
@@ -150,8 +157,7 @@ final class Records {
   }
 
   private String severalNames() {
-    List<String> places =
-        modelNames.stream().map(n -> n.text() + " on page " + n.page()).toList();
+    List<String> places = modelNames.stream().map(n -> n.text() + " on page " + n.page()).toList();
     return "the sheet names its model differently: "
         + String.join(", ", places)
         + "; find out which cell its figures are for";

@@ -44,7 +44,10 @@ final class Sentences {
    */
   private static final double LOWEST_CHARGE_VOLTAGE = 3.4;
 
-  /** Charge and discharge end this far apart, in volts; a nearer pair is a shipping voltage or the like. Common practice, no source. */
+  /**
+   * Charge and discharge end this far apart, in volts; a nearer pair is a shipping voltage or the
+   * like. Common practice, no source.
+   */
   private static final double NARROWEST_WINDOW = 0.5;
 
   private static final TradeUnit RATE = new TradeUnit("h-1", Dimension.RATE);
@@ -117,7 +120,10 @@ final class Sentences {
                         || h.means("current")));
   }
 
-  /** Whether a concept stands anywhere between the figure before, or the sentence's start, and this figure. */
+  /**
+   * Whether a concept stands anywhere between the figure before, or the sentence's start, and this
+   * figure.
+   */
   boolean saidBefore(String text, Figure figure, String concept) {
     List<Figure> figures = parser.find(text);
     int index = figures.indexOf(figure);
@@ -125,7 +131,9 @@ final class Sentences {
         && new View(text, vocabulary.hits(text), figures, index).sinceLastFigure(concept);
   }
 
-  /** Whether a concept introduces this figure, with nothing but words of the current between them. */
+  /**
+   * Whether a concept introduces this figure, with nothing but words of the current between them.
+   */
   boolean introducedBy(String text, Figure figure, String concept) {
     List<Figure> figures = parser.find(text);
     int index = figures.indexOf(figure);
