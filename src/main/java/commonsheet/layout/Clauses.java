@@ -1,7 +1,6 @@
 package commonsheet.layout;
 
 import commonsheet.quantity.Figure;
-import commonsheet.quantity.FigureParser;
 import commonsheet.record.Method;
 import commonsheet.sheet.Line;
 import commonsheet.sheet.Page;
@@ -47,10 +46,10 @@ final class Clauses {
   private static final double INDENT = 60;
 
   private final Vocabulary vocabulary;
-  private final FigureParser parser;
+  private final Figures parser;
   private final Naming naming;
 
-  Clauses(Vocabulary vocabulary, FigureParser parser, Naming naming) {
+  Clauses(Vocabulary vocabulary, Figures parser, Naming naming) {
     this.vocabulary = vocabulary;
     this.parser = parser;
     this.naming = naming;

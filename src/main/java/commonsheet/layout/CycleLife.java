@@ -4,7 +4,6 @@ import commonsheet.layout.Sentences.Direction;
 import commonsheet.quantity.Bound;
 import commonsheet.quantity.Dimension;
 import commonsheet.quantity.Figure;
-import commonsheet.quantity.FigureParser;
 import commonsheet.record.Statistic;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,11 +15,11 @@ final class CycleLife {
    */
   private static final double FEWEST_CYCLES = 50;
 
-  private final FigureParser parser;
+  private final Figures parser;
   private final Sentences sentences;
   private final Candidates candidates;
 
-  CycleLife(FigureParser parser, Sentences sentences, Candidates candidates) {
+  CycleLife(Figures parser, Sentences sentences, Candidates candidates) {
     this.parser = parser;
     this.sentences = sentences;
     this.candidates = candidates;

@@ -3,7 +3,6 @@ package commonsheet.layout;
 import commonsheet.quantity.Bound;
 import commonsheet.quantity.Dimension;
 import commonsheet.quantity.Figure;
-import commonsheet.quantity.FigureParser;
 import commonsheet.record.Conditions;
 import commonsheet.record.Method;
 import commonsheet.record.Statistic;
@@ -43,9 +42,9 @@ final class Drawings {
     }
   }
 
-  private final FigureParser parser;
+  private final Figures parser;
 
-  Drawings(FigureParser parser) {
+  Drawings(Figures parser) {
     this.parser = parser;
   }
 

@@ -1,6 +1,5 @@
 package commonsheet.layout;
 
-import commonsheet.quantity.FigureParser;
 import commonsheet.sheet.Page;
 import commonsheet.sheet.Sheet;
 import commonsheet.sheet.Table;
@@ -19,7 +18,7 @@ final class Entries {
   private final SharedRows sharedRows;
   private final Footnotes footnotes;
 
-  Entries(Vocabulary vocabulary, FigureParser parser, Naming naming, Footnotes footnotes) {
+  Entries(Vocabulary vocabulary, Figures parser, Naming naming, Footnotes footnotes) {
     this.clauses = new Clauses(vocabulary, parser, naming);
     this.tables = new Tables(vocabulary, parser, naming);
     this.sharedRows = new SharedRows(naming::standsAlone);

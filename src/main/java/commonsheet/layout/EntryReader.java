@@ -3,7 +3,6 @@ package commonsheet.layout;
 import commonsheet.layout.Sentences.Direction;
 import commonsheet.quantity.Dimension;
 import commonsheet.quantity.Figure;
-import commonsheet.quantity.FigureParser;
 import commonsheet.quantity.QuantityCatalogue;
 import commonsheet.quantity.QuantityKind;
 import commonsheet.record.Statistic;
@@ -25,7 +24,7 @@ final class EntryReader {
   private final Vocabulary vocabulary;
   private final Terms terms;
   private final QuantityCatalogue quantities;
-  private final FigureParser parser;
+  private final Figures parser;
   private final LabelUnits units;
   private final Segments segments;
   private final Sentences sentences;
@@ -40,7 +39,7 @@ final class EntryReader {
   private final TemperatureColumns temperatureColumns;
 
   EntryReader(
-      Vocabulary vocabulary, Terms terms, QuantityCatalogue quantities, FigureParser parser) {
+      Vocabulary vocabulary, Terms terms, QuantityCatalogue quantities, Figures parser) {
     this.vocabulary = vocabulary;
     this.terms = terms;
     this.quantities = quantities;

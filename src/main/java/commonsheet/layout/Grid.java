@@ -2,10 +2,10 @@ package commonsheet.layout;
 
 import commonsheet.quantity.Dimension;
 import commonsheet.quantity.Figure;
-import commonsheet.quantity.FigureParser;
 import commonsheet.sheet.Cell;
 import commonsheet.sheet.Table;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -15,14 +15,22 @@ import java.util.Set;
 final class Grid {
   private final int page;
   private final Table table;
-  private final FigureParser parser;
+  private final Figures parser;
   private final LabelUnits units;
+  private final Cell[][] byPlace;
 
-  Grid(int page, Table table, FigureParser parser) {
+  Grid(int page, Table table, Figures parser) {
     this.page = page;
     this.table = table;
     this.parser = parser;
     this.units = new LabelUnits(parser);
+    this.byPlace = new Cell[table.rows()][table.columns()];
+    for (Cell cell : table.cells()) {
+      for (int row = cell.row(); row < Math.min(table.rows(), cell.row() + cell.rows()); row++) {
+        Arrays.fill(
+            byPlace[row], cell.column(), Math.min(table.columns(), cell.column() + cell.columns()), cell);
+      }
+    }
   }
 
   int page() {
@@ -55,10 +63,10 @@ final class Grid {
    */
   List<Cell> row(int row) {
     List<Cell> cells = new ArrayList<>();
-    for (int column = 0; column < table.columns(); column++) {
-      Optional<Cell> cell = table.at(row, column);
-      if (cell.isPresent() && !cells.contains(cell.get())) {
-        cells.add(cell.get());
+    for (Cell cell : byPlace[row]) {
+      boolean spans = !cells.isEmpty() && cells.get(cells.size() - 1) == cell;
+      if (cell != null && !spans) {
+        cells.add(cell);
       }
     }
     return cells.stream().allMatch(Cell::isEmpty) ? List.of() : cells;

@@ -1,7 +1,6 @@
 package commonsheet.layout;
 
 import commonsheet.quantity.Figure;
-import commonsheet.quantity.FigureParser;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -14,9 +13,9 @@ final class LabelUnits {
   private static final Pattern IN_BRACKETS =
       Pattern.compile("[(\\[\uFF08]\\s*([^()\\[\\]\\d]{1,8}?)\\s*[)\\]\uFF09]");
 
-  private final FigureParser parser;
+  private final Figures parser;
 
-  LabelUnits(FigureParser parser) {
+  LabelUnits(Figures parser) {
     this.parser = parser;
   }
 

@@ -1,6 +1,5 @@
 package commonsheet.layout;
 
-import commonsheet.quantity.FigureParser;
 import commonsheet.sheet.Cell;
 import commonsheet.sheet.Table;
 import java.util.ArrayList;
@@ -15,10 +14,10 @@ final class ModelNames {
           "(?=.*\\p{L})(?=.*\\d)([\\p{L}\\d][\\p{L}\\d\\-/.+]{3,24}|\\p{Lu}{2,6} \\d{3,6}[\\p{L}\\d\\-]{0,6})"
               + "( ?\\d{1,5} ?mAh)?");
 
-  private final FigureParser parser;
+  private final Figures parser;
   private final Naming naming;
 
-  ModelNames(FigureParser parser, Naming naming) {
+  ModelNames(Figures parser, Naming naming) {
     this.parser = parser;
     this.naming = naming;
   }

@@ -29,7 +29,7 @@ public final class RecordReader {
     String text = LayoutLibrary.textOf(sheet);
     List<String> languages = Languages.of(text);
     Vocabulary vocabulary = vocabulary(choice.rule(), languages);
-    FigureParser parser = new FigureParser(numberStyle(choice.rule(), text));
+    Figures parser = new Figures(new FigureParser(numberStyle(choice.rule(), text)));
     Naming naming = new Naming(vocabulary, terms, quantities);
     List<Entry> entries = new Entries(vocabulary, parser, naming, Footnotes.of(sheet)).of(sheet);
     List<Outcome> outcomes = new ArrayList<>();
@@ -96,7 +96,7 @@ public final class RecordReader {
       List<Entry> entries,
       LayoutRule rule,
       Vocabulary vocabulary,
-      FigureParser parser,
+      Figures parser,
       List<Outcome> outcomes) {
     Refinement refinement = new Refinement(rule);
     StandardDischarge standardDischarge = new StandardDischarge(vocabulary);

@@ -1,7 +1,6 @@
 package commonsheet.layout;
 
 import commonsheet.quantity.Figure;
-import commonsheet.quantity.FigureParser;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -16,10 +15,10 @@ final class Segments {
    */
   private static final int LONGEST_ITEM_WORDS = 9;
 
-  private final FigureParser parser;
+  private final Figures parser;
   private final Vocabulary vocabulary;
 
-  Segments(FigureParser parser, Vocabulary vocabulary) {
+  Segments(Figures parser, Vocabulary vocabulary) {
     this.parser = parser;
     this.vocabulary = vocabulary;
   }

@@ -4,7 +4,6 @@ import static commonsheet.layout.Told.Part.*;
 
 import commonsheet.quantity.Dimension;
 import commonsheet.quantity.Figure;
-import commonsheet.quantity.FigureParser;
 import commonsheet.quantity.TradeUnit;
 import java.util.ArrayList;
 import java.util.List;
@@ -61,9 +60,9 @@ final class Sentences {
   }
 
   private final Vocabulary vocabulary;
-  private final FigureParser parser;
+  private final Figures parser;
 
-  Sentences(Vocabulary vocabulary, FigureParser parser) {
+  Sentences(Vocabulary vocabulary, Figures parser) {
     this.vocabulary = vocabulary;
     this.parser = parser;
   }

@@ -3,7 +3,6 @@ package commonsheet.layout;
 import commonsheet.quantity.Bound;
 import commonsheet.quantity.Dimension;
 import commonsheet.quantity.Figure;
-import commonsheet.quantity.FigureParser;
 import commonsheet.record.Conditions;
 import commonsheet.record.Statistic;
 import java.util.ArrayList;
@@ -15,10 +14,10 @@ import java.util.List;
  */
 final class StorageShare {
   private final Vocabulary vocabulary;
-  private final FigureParser parser;
+  private final Figures parser;
   private final Candidates candidates;
 
-  StorageShare(Vocabulary vocabulary, FigureParser parser, Candidates candidates) {
+  StorageShare(Vocabulary vocabulary, Figures parser, Candidates candidates) {
     this.vocabulary = vocabulary;
     this.parser = parser;
     this.candidates = candidates;

@@ -2,7 +2,6 @@ package commonsheet.layout;
 
 import commonsheet.quantity.Dimension;
 import commonsheet.quantity.Figure;
-import commonsheet.quantity.FigureParser;
 import commonsheet.record.Method;
 import commonsheet.sheet.Cell;
 import java.util.ArrayList;
@@ -21,7 +20,7 @@ final class TableRows {
   private final Columns columns;
   private final StatedHeadings stated;
   private final Vocabulary vocabulary;
-  private final FigureParser parser;
+  private final Figures parser;
   private final Naming naming;
   private final Passage context;
   private final List<Entry> entries = new ArrayList<>();
@@ -34,7 +33,7 @@ final class TableRows {
   TableRows(
       Grid grid,
       Vocabulary vocabulary,
-      FigureParser parser,
+      Figures parser,
       Naming naming,
       String section,
       Passage context) {

@@ -1,6 +1,5 @@
 package commonsheet.layout;
 
-import commonsheet.quantity.FigureParser;
 import commonsheet.sheet.Table;
 import java.util.List;
 
@@ -16,10 +15,10 @@ final class Tables {
   private static final double SAME_EDGE_OF_MODELS = 60;
 
   private final Vocabulary vocabulary;
-  private final FigureParser parser;
+  private final Figures parser;
   private final Naming naming;
 
-  Tables(Vocabulary vocabulary, FigureParser parser, Naming naming) {
+  Tables(Vocabulary vocabulary, Figures parser, Naming naming) {
     this.vocabulary = vocabulary;
     this.parser = parser;
     this.naming = naming;

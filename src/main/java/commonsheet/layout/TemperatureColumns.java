@@ -4,7 +4,6 @@ import commonsheet.layout.Sentences.Direction;
 import commonsheet.quantity.Bound;
 import commonsheet.quantity.Dimension;
 import commonsheet.quantity.Figure;
-import commonsheet.quantity.FigureParser;
 import commonsheet.quantity.QuantityCatalogue;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,14 +12,14 @@ import java.util.Set;
 
 /** A temperature range whose ends stand in a minimum and a maximum column. */
 final class TemperatureColumns {
-  private final FigureParser parser;
+  private final Figures parser;
   private final Sentences sentences;
   private final Terms terms;
   private final QuantityCatalogue quantities;
   private final Candidates candidates;
 
   TemperatureColumns(
-      FigureParser parser,
+      Figures parser,
       Sentences sentences,
       Terms terms,
       QuantityCatalogue quantities,

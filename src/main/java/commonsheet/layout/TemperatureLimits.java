@@ -4,7 +4,6 @@ import commonsheet.layout.Sentences.Direction;
 import commonsheet.quantity.Bound;
 import commonsheet.quantity.Dimension;
 import commonsheet.quantity.Figure;
-import commonsheet.quantity.FigureParser;
 import commonsheet.record.Statistic;
 import java.util.List;
 import java.util.Optional;
@@ -13,11 +12,11 @@ import java.util.Optional;
  * A limit of the current that stands as a remark beside a temperature range: "0 to 20 °C ≤ 0.3 C".
  */
 final class TemperatureLimits {
-  private final FigureParser parser;
+  private final Figures parser;
   private final Sentences sentences;
   private final Candidates candidates;
 
-  TemperatureLimits(FigureParser parser, Sentences sentences, Candidates candidates) {
+  TemperatureLimits(Figures parser, Sentences sentences, Candidates candidates) {
     this.parser = parser;
     this.sentences = sentences;
     this.candidates = candidates;

@@ -2,9 +2,11 @@ package commonsheet.layout;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -23,16 +25,19 @@ final class Vocabulary {
 
   private final Map<String, List<String>> labels = new HashMap<>();
   private final PhraseTree phrases = new PhraseTree();
+  private final Map<String, List<Hit>> known = new HashMap<>();
   private final PhraseTree headings = new PhraseTree();
   private final PhraseTree identity = new PhraseTree();
 
   /** A label that means this as a whole and nothing where it is part of another. */
   void addLabels(List<Phrases> list) {
+    known.clear();
     list.forEach(
         p -> p.say().forEach(label -> labels.putIfAbsent(Tokens.key(label), concepts(p.means()))));
   }
 
   void addPhrases(List<Phrases> list) {
+    known.clear();
     list.forEach(p -> p.say().forEach(phrase -> phrases.add(phrase, concepts(p.means()))));
   }
 
@@ -48,7 +53,12 @@ final class Vocabulary {
     return List.of(means.trim().split("\\s+"));
   }
 
+  /** The phrases of a text; a text is looked at from several sides and searched once. */
   List<Hit> hits(String text) {
+    return known.computeIfAbsent(text, this::search);
+  }
+
+  private List<Hit> search(String text) {
     List<String> whole = labels.isEmpty() ? null : labels.get(Tokens.key(text));
     if (whole != null) {
       return List.of(new Hit(whole, 0, text.length()));

@@ -30,7 +30,7 @@ class SentencesTest {
   }
 
   private Sentences sentences(String text) {
-    return new Sentences(vocabulary, new FigureParser(NumberStyle.of(text)));
+    return new Sentences(vocabulary, new Figures(new FigureParser(NumberStyle.of(text))));
   }
 
   @TestFactory
