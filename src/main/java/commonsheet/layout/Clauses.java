@@ -154,8 +154,13 @@ final class Clauses {
      * own.
      */
     private boolean tellsOfCycles(Passage rest, int split) {
-      return vocabulary.conceptsOf(label.text()).contains("cyclelife")
-          && vocabulary.conceptsOf(rest.text().substring(0, split)).contains("capacity");
+      if (!vocabulary.conceptsOf(label.text()).contains("cyclelife")) {
+        return false;
+      }
+      Passage own = rest.part(0, split);
+      Passage value = rest.part(split, rest.text().length());
+      return vocabulary.conceptsOf(own.text()).contains("capacity")
+          || !naming.namesWith(List.of(own), value, parser.find(value.text()), "");
     }
 
     /** A line that starts with a small letter goes on with a sentence that has not ended. */
