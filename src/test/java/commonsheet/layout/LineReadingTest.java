@@ -132,8 +132,7 @@ class LineReadingTest {
   // ---- sentences ----
 
   @Test
-  @Disabled(
-      "open: no cycle life is read from the sentence since the sentence was read as a clause of its own")
+  @Disabled("open: 'Charge and discharge at' is taken for a label, and the row for a retention")
   void cycleLifeIsToldInASentence() {
     Said said =
         Said.on(
