@@ -7,7 +7,6 @@ import commonsheet.record.Cell;
 import commonsheet.record.Finding;
 import commonsheet.record.Source;
 import java.util.List;
-import org.junit.jupiter.api.Disabled;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -31,7 +30,6 @@ class IdentityTest {
   }
 
   @Test
-  @Disabled("open: a name of letters, a space and digits is no code, so that no model is found")
   void aModelsNameMayHaveASpace() {
     assertEquals("LM 18650-26", cell(Pages.page().line("Type: LM 18650-26")).model());
   }
