@@ -21,13 +21,17 @@ class IdentityTest {
   @CsvSource({
     "Model: LM18650-26, LM18650-26",
     "Model No.: LM-603048, LM-603048",
-    "Type: LM 18650-26, LM 18650-26",
     "MODEL LM-26P, LM-26P",
     "型号：LM603048, LM603048",
     "Typ: LM18650-26, LM18650-26"
   })
   void theModelStandsBesideItsLabel(String line, String model) {
     assertEquals(model, cell(Pages.page().line(line)).model());
+  }
+
+  @Test
+  void aModelsNameMayHaveASpace() {
+    assertEquals("LM 18650-26", cell(Pages.page().line("Type: LM 18650-26")).model());
   }
 
   @Test
