@@ -38,8 +38,7 @@ final class EntryReader {
   private final TemperatureLimits temperatureLimits;
   private final TemperatureColumns temperatureColumns;
 
-  EntryReader(
-      Vocabulary vocabulary, Terms terms, QuantityCatalogue quantities, Figures parser) {
+  EntryReader(Vocabulary vocabulary, Terms terms, QuantityCatalogue quantities, Figures parser) {
     this.vocabulary = vocabulary;
     this.terms = terms;
     this.quantities = quantities;
@@ -155,10 +154,10 @@ final class EntryReader {
                   && terms
                       .procedure(Naming.merge(outer, naming.inner(piece, figures, 0)))
                       .isPresent();
-      if (names) {
+      if (names && !conditions.isBlank()) {
         break;
       }
-      conditions = conditions.then(piece);
+      conditions = names ? conditions : conditions.then(piece);
     }
     return conditions;
   }
@@ -212,6 +211,7 @@ final class EntryReader {
     for (Passage label : entry.labels()) {
       figures = units.withUnit(figures, units.inBrackets(label.text()));
     }
+    figures = LabelUnits.sharedBySlash(own.text().text(), figures);
     return outer.contains("current") ? figures.stream().map(Sentences::asRate).toList() : figures;
   }
 
@@ -270,6 +270,7 @@ final class EntryReader {
       List<Figure> values) {
     List<Candidate> found = new ArrayList<>();
     List<Told> told = told(entry, own, kind.name(), values);
+    List<Statistic> inOrder = statistics.listedIn(entry.labels(), vocabulary);
     for (Figure figure : values) {
       Statistic statistic =
           statistics.of(
@@ -288,7 +289,12 @@ final class EntryReader {
       Candidate candidate =
           candidates.of(
               entry, entry.layoutRule(), own.text(), term.quantity(), statistic, figure, told);
-      if (values.size() > 1 && figure.qualifier() == null && sameKind(values)) {
+      if (naming.isAbout(entry, "pack") && !naming.isAbout(entry, "cell")) {
+        candidate = candidate.doubted("the label speaks of a pack: " + entry.label());
+      }
+      if (statistics.isListed(values, inOrder)) {
+        candidate = candidate.called(inOrder.get(values.indexOf(figure)));
+      } else if (values.size() > 1 && figure.qualifier() == null && sameKind(values)) {
         candidate = candidate.doubted("several values stand here: " + own.text().shown());
       }
       if (own.role() == Role.UNKNOWN) {

@@ -6,7 +6,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
-/** The figures in the texts of one sheet; a text is looked at from several sides and parsed once. */
+/**
+ * The figures in the texts of one sheet; a text is looked at from several sides and parsed once.
+ */
 final class Figures {
   private final FigureParser parser;
   private final Map<String, List<Figure>> known = new HashMap<>();

@@ -12,6 +12,12 @@ final class Fit {
   /** So many characters may stand beside a number without a unit. Common practice, no source. */
   private static final int LONGEST_BESIDE_BARE = 24;
 
+  /**
+   * A value printed again in another unit is rounded by no more than this share. Common practice,
+   * no source.
+   */
+  private static final double ROUNDED = 0.03;
+
   private Fit() {}
 
   static boolean fits(QuantityKind kind, Figure figure) {
@@ -71,6 +77,9 @@ final class Fit {
     }
     List<Figure> values = new ArrayList<>();
     for (Figure figure : figures) {
+      if (!values.isEmpty() && repeats(values.get(0), figure, kind)) {
+        continue;
+      }
       if (values.isEmpty()
           || figure.qualifier() != null
           || !opensCondition(text.substring(values.get(values.size() - 1).end(), figure.start()))) {
@@ -91,6 +100,22 @@ final class Fit {
             .filter(f -> f.unit() != null && f.unit().dimension() == Dimension.CURRENT)
             .toList();
     return amperes.isEmpty() ? figures : amperes;
+  }
+
+  /** "46 g / 1.62 oz": the same value in another unit. */
+  private static boolean repeats(Figure first, Figure other, QuantityKind kind) {
+    if (first.unit() == null
+        || other.unit() == null
+        || first.value() == null
+        || other.value() == null
+        || first.unit().equals(other.unit())
+        || first.unit().dimension() != kind.dimension()
+        || other.unit().dimension() != kind.dimension()) {
+      return false;
+    }
+    double a = first.in(kind.unit()).value();
+    double b = other.in(kind.unit()).value();
+    return Math.abs(a - b) <= ROUNDED * Math.abs(a);
   }
 
   private static boolean opensCondition(String between) {

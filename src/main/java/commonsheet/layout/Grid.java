@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 
 /** A table's cells by row and column, and the figures in them. */
@@ -28,7 +27,10 @@ final class Grid {
     for (Cell cell : table.cells()) {
       for (int row = cell.row(); row < Math.min(table.rows(), cell.row() + cell.rows()); row++) {
         Arrays.fill(
-            byPlace[row], cell.column(), Math.min(table.columns(), cell.column() + cell.columns()), cell);
+            byPlace[row],
+            cell.column(),
+            Math.min(table.columns(), cell.column() + cell.columns()),
+            cell);
       }
     }
   }

@@ -1,6 +1,8 @@
 package commonsheet.layout;
 
 import commonsheet.quantity.Figure;
+import commonsheet.quantity.TradeUnit;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -46,6 +48,35 @@ final class LabelUnits {
     return withUnit(parser.find(text), unitText);
   }
 
+  /** "2500/2600 mAh": a number before a stroke shares the unit behind it. */
+  static List<Figure> sharedBySlash(String text, List<Figure> figures) {
+    List<Figure> shared = new ArrayList<>(figures);
+    for (int i = figures.size() - 2; i >= 0; i--) {
+      Figure figure = shared.get(i);
+      Figure next = shared.get(i + 1);
+      boolean stroke = text.substring(figure.end(), next.start()).trim().equals("/");
+      if (stroke && figure.unit() == null && next.unit() != null) {
+        shared.set(i, with(figure, next.unit()));
+      }
+    }
+    return shared;
+  }
+
+  private static Figure with(Figure f, TradeUnit unit) {
+    return new Figure(
+        f.start(),
+        f.end(),
+        f.text(),
+        f.value(),
+        f.low(),
+        f.high(),
+        f.bound(),
+        f.qualifier(),
+        f.approximate(),
+        unit,
+        f.ambiguous());
+  }
+
   /** The same figures; those without a unit get the one given, which may be empty. */
   List<Figure> withUnit(List<Figure> figures, String unitText) {
     if (unitText == null || unitText.isBlank()) {
@@ -55,23 +86,6 @@ final class LabelUnits {
     if (unit.isEmpty() || unit.get(0).unit() == null) {
       return figures;
     }
-    return figures.stream()
-        .map(
-            f ->
-                f.unit() != null
-                    ? f
-                    : new Figure(
-                        f.start(),
-                        f.end(),
-                        f.text(),
-                        f.value(),
-                        f.low(),
-                        f.high(),
-                        f.bound(),
-                        f.qualifier(),
-                        f.approximate(),
-                        unit.get(0).unit(),
-                        f.ambiguous()))
-        .toList();
+    return figures.stream().map(f -> f.unit() != null ? f : with(f, unit.get(0).unit())).toList();
   }
 }

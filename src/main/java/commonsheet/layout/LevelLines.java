@@ -30,7 +30,7 @@ final class LevelLines {
 
   /** The page with its small tables as tables and its parted values joined. */
   static Page mended(Page page) {
-    List<Line> lines = joined(page.lines());
+    List<Line> lines = joined(page.lines().stream().flatMap(l -> pairs(l).stream()).toList());
     List<Line> left = new ArrayList<>();
     List<Table> tables = new ArrayList<>(page.tables());
     for (int i = 0; i < lines.size(); i++) {
@@ -54,6 +54,31 @@ final class LevelLines {
         tables,
         page.running(),
         page.kind());
+  }
+
+  /**
+   * "Nominal capacity 2600 mAh Rated voltage 3.6 V": two labels with their values side by side are
+   * two lines.
+   */
+  private static List<Line> pairs(Line line) {
+    List<Line> parts = parts(line);
+    if (parts.size() < 4 || parts.size() % 2 != 0) {
+      return List.of(line);
+    }
+    List<Line> pairs = new ArrayList<>();
+    for (int i = 0; i < parts.size(); i += 2) {
+      if (hasDigit(parts.get(i)) || !hasWords(parts.get(i)) || !hasDigit(parts.get(i + 1))) {
+        return List.of(line);
+      }
+      List<Word> words = new ArrayList<>(parts.get(i).words());
+      words.addAll(parts.get(i + 1).words());
+      pairs.add(new Line(words));
+    }
+    return pairs;
+  }
+
+  private static boolean hasDigit(Line line) {
+    return line.text().chars().anyMatch(Character::isDigit);
   }
 
   private static boolean isNext(Line line, Line next) {

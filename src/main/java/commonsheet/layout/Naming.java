@@ -4,6 +4,7 @@ import commonsheet.quantity.Dimension;
 import commonsheet.quantity.Figure;
 import commonsheet.quantity.QuantityCatalogue;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -28,6 +29,12 @@ final class Naming {
 
   /** What a share is of stands no further behind it than this many characters. */
   private static final int REACH = 48;
+
+  private static final Set<Dimension> CURRENTS = EnumSet.of(Dimension.CURRENT, Dimension.RATE);
+
+  /** Words that follow a current and say which it is: "3C continuous, 5C pulse". */
+  private static final Set<String> KINDS_OF_CURRENT =
+      Set.of("continuous", "pulse", "standard", "fast");
 
   private static final Set<String> SHARES = Set.of("capacity", "retention", "recovery");
 
@@ -146,13 +153,15 @@ final class Naming {
       inner.add(figure.qualifier().name().toLowerCase(Locale.ROOT));
     }
     if (figure.unit() != null && figure.unit().dimension() == Dimension.RATIO) {
-      inner = merge(inner, after(text, figures, index));
+      inner = merge(inner, after(text, figures, index, SHARES));
+    } else if (figure.unit() != null && CURRENTS.contains(figure.unit().dimension())) {
+      inner = merge(inner, after(text, figures, index, KINDS_OF_CURRENT));
     }
     return inner;
   }
 
   /** A share is followed by what it is of: "80 % of the nominal capacity", "90 % (retention)". */
-  private Set<String> after(String text, List<Figure> figures, int index) {
+  private Set<String> after(String text, List<Figure> figures, int index, Set<String> wanted) {
     int from = figures.get(index).end();
     int to = index + 1 < figures.size() ? figures.get(index + 1).start() : text.length();
     for (int i = from; i < to; i++) {
@@ -163,7 +172,7 @@ final class Naming {
     Set<String> named =
         new LinkedHashSet<>(
             vocabulary.conceptsOf(text.substring(from, Math.min(to, from + REACH))));
-    named.retainAll(SHARES);
+    named.retainAll(wanted);
     return named;
   }
 
@@ -245,6 +254,12 @@ final class Naming {
     Set<String> concepts = vocabulary.conceptsOf(label);
     return terms.fitting(concepts).stream()
         .anyMatch(t -> Fit.fits(quantities.get(t.quantity()), figure));
+  }
+
+  /** Whether the labels of an entry, or the heading it stands under, speak of something. */
+  boolean isAbout(Entry entry, String concept) {
+    return outer(entry).contains(concept)
+        || vocabulary.conceptsOf(entry.section()).contains(concept);
   }
 
   /** Whether one label, or the piece beside it, names more than one dimension: "宽(厚) Thickness". */

@@ -175,6 +175,9 @@ final class Procedures {
     entry.values().forEach(v -> texts.add(v.conditions()));
     texts.add(entry.conditions());
     texts.add(entry.context());
+    if (naming.isAbout(entry, "storage")) {
+      return found; // kept at a voltage, recharged now and then: no rating
+    }
     for (Passage text : texts) {
       List<Told> told = sentences.read(text.text(), byLabel(entry));
       for (Told t : told) {

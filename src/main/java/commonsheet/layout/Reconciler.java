@@ -8,6 +8,8 @@ import commonsheet.record.Standing;
 import commonsheet.record.Statement;
 import commonsheet.record.Statistic;
 import commonsheet.record.WordSource;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -491,6 +493,6 @@ final class Reconciler {
   private static String shown(Double number) {
     return number == null
         ? "?"
-        : String.format(Locale.ROOT, "%.4g", number).replaceFirst("\\.?0+$", "");
+        : new BigDecimal(number).round(new MathContext(4)).stripTrailingZeros().toPlainString();
   }
 }

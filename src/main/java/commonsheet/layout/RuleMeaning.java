@@ -1,9 +1,8 @@
 package commonsheet.layout;
 
-import commonsheet.quantity.FigureParser;
-
 import commonsheet.quantity.Dimension;
 import commonsheet.quantity.Figure;
+import commonsheet.quantity.FigureParser;
 import commonsheet.quantity.NumberStyle;
 import commonsheet.quantity.QuantityCatalogue;
 import commonsheet.record.Conditions;

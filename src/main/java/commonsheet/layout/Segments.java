@@ -17,13 +17,20 @@ final class Segments {
 
   private final Figures parser;
   private final Vocabulary vocabulary;
+  private final Chunks chunks;
 
   Segments(Figures parser, Vocabulary vocabulary) {
     this.parser = parser;
     this.vocabulary = vocabulary;
+    this.chunks = new Chunks(parser, vocabulary);
   }
 
+  /** The pieces of a cell, top to bottom, each line parted where it says several things. */
   List<Passage> of(Passage passage) {
+    return byLines(passage).stream().flatMap(p -> chunks.of(p).stream()).toList();
+  }
+
+  private List<Passage> byLines(Passage passage) {
     List<Passage> lines = passage.lines();
     if (lines.size() < 2) {
       return passage.isBlank() ? List.of() : List.of(passage);

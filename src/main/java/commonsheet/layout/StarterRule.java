@@ -1,9 +1,8 @@
 package commonsheet.layout;
 
-import commonsheet.quantity.FigureParser;
-
 import com.fasterxml.jackson.core.io.JsonStringEncoder;
 import commonsheet.quantity.Figure;
+import commonsheet.quantity.FigureParser;
 import commonsheet.quantity.NumberStyle;
 import commonsheet.quantity.QuantityCatalogue;
 import commonsheet.quantity.QuantityKind;

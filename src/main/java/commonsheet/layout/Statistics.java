@@ -3,6 +3,7 @@ package commonsheet.layout;
 import commonsheet.quantity.Bound;
 import commonsheet.quantity.Figure;
 import commonsheet.record.Statistic;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -43,6 +44,29 @@ final class Statistics {
       }
     }
     return null;
+  }
+
+  /**
+   * The statistics that a label lists in order: "Capacity (min./typ.)"; empty where it lists none.
+   */
+  List<Statistic> listedIn(List<Passage> labels, Vocabulary vocabulary) {
+    List<Statistic> listed = new ArrayList<>();
+    for (Passage label : labels) {
+      for (Hit hit : vocabulary.hits(label.text())) {
+        ORDER.stream()
+            .filter(hit::means)
+            .map(name -> Statistic.valueOf(name.toUpperCase(Locale.ROOT)))
+            .forEach(listed::add);
+      }
+    }
+    return listed.size() > 1 ? listed : List.of();
+  }
+
+  /** Whether several values without a word of their own go with the statistics listed. */
+  boolean isListed(List<Figure> values, List<Statistic> listed) {
+    return values.size() > 1
+        && values.size() == listed.size()
+        && values.stream().allMatch(f -> f.qualifier() == null && f.bound() == Bound.NONE);
   }
 
   private static Statistic own(Figure figure) {

@@ -2,11 +2,9 @@ package commonsheet.layout;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;

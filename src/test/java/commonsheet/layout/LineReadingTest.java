@@ -3,7 +3,6 @@ package commonsheet.layout;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
-import org.junit.jupiter.api.Disabled;
 import org.junit.jupiter.api.Test;
 
 /** What lines outside tables say: clauses, dotted leaders, footnotes, sentences. */
@@ -132,7 +131,6 @@ class LineReadingTest {
   // ---- sentences ----
 
   @Test
-  @Disabled("open: 'Charge and discharge at' is taken for a label, and the row for a retention")
   void cycleLifeIsToldInASentence() {
     Said said =
         Said.on(
