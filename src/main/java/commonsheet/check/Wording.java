@@ -1,9 +1,8 @@
 package commonsheet.check;
 
+import commonsheet.quantity.PlainNumber;
 import commonsheet.record.Statement;
 import commonsheet.record.Statistic;
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -59,10 +58,7 @@ final class Wording {
   }
 
   static String number(double value) {
-    return BigDecimal.valueOf(value)
-        .round(new MathContext(SIGNIFICANT_DIGITS))
-        .stripTrailingZeros()
-        .toPlainString();
+    return PlainNumber.of(value, SIGNIFICANT_DIGITS);
   }
 
   /** The value and its page: {@code 2.5 V (page 3)}. */

@@ -80,8 +80,13 @@ final class ReadCommand implements Callable<Integer> {
             table == null ? record -> {} : compared::add,
             err);
     ReadCounts counts = run.read(InputFiles.find(arguments, ".pdf"));
-    if (!compared.isEmpty()) {
+    boolean compares = !compared.isEmpty();
+    if (compares) {
       compare(ComparisonTable.of(compared), json, out);
+    }
+    report.end(counts);
+    if (compares && !json) {
+      out.println("Comparison in " + table);
     }
     return counts.status();
   }
@@ -90,9 +95,9 @@ final class ReadCommand implements Callable<Integer> {
       throws CommandException {
     TableFormat.of(table).write(comparison, table);
     if (!json) {
-      out.println("Comparison in " + table + ":");
       out.println();
       TableFormat.TERMINAL.print(comparison, out);
+      out.println();
     }
   }
 }

@@ -11,10 +11,6 @@ import org.apache.pdfbox.pdmodel.graphics.optionalcontent.PDOptionalContentPrope
  * Reads a PDF as evidence: words where they stand, lines in reading order, tables with their cells.
  */
 public final class SheetReader {
-  static {
-    QuietLog.choose();
-  }
-
   private final SheetSettings settings;
 
   public SheetReader(SheetSettings settings) {
