@@ -30,7 +30,7 @@ final class FontTexts {
     private double scale;
   }
 
-  private final Map<PDFont, Known> fonts = new IdentityHashMap<>();
+  private final IdentityHashMap<PDFont, Known> fonts = new IdentityHashMap<>();
 
   /**
    * The character of a code: a space for any space, "" for none, U+FFFD where the file does not
