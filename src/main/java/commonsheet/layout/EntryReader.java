@@ -157,7 +157,7 @@ final class EntryReader {
       if (names && !conditions.isBlank()) {
         break;
       }
-      conditions = names ? conditions : conditions.then(piece);
+      conditions = names || naming.isLabelled(piece) ? conditions : conditions.then(piece);
     }
     return conditions;
   }

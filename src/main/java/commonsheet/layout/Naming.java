@@ -34,7 +34,9 @@ final class Naming {
 
   /** Words that follow a current and say which it is: "3C continuous, 5C pulse". */
   private static final Set<String> KINDS_OF_CURRENT =
-      Set.of("continuous", "pulse", "standard", "fast");
+      Set.of("continuous", "pulse", "standard", "fast", "maximum");
+
+  private static final Set<String> KINDS_OF_QUANTITY = Set.of("voltage", "current", "capacity");
 
   private static final Set<String> SHARES = Set.of("capacity", "retention", "recovery");
 
@@ -280,6 +282,14 @@ final class Naming {
     return text.startsWith("(")
         || text.startsWith("\uFF08")
         || !terms.fitting(vocabulary.conceptsOf(text)).isEmpty();
+  }
+
+  /** Whether a piece has a label that says no more than a kind of quantity: "Voltage: 3.7 V". */
+  boolean isLabelled(Passage piece) {
+    int colon = piece.text().indexOf(':');
+    Set<String> concepts =
+        colon < 0 ? Set.of() : vocabulary.conceptsOf(piece.text().substring(0, colon));
+    return !concepts.isEmpty() && KINDS_OF_QUANTITY.containsAll(concepts);
   }
 
   /** How much of the label's words the vocabulary knows, 0 to 1. */
