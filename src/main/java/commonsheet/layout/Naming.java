@@ -292,6 +292,11 @@ final class Naming {
     return !concepts.isEmpty() && KINDS_OF_QUANTITY.containsAll(concepts);
   }
 
+  /** Whether a text says something that the vocabulary knows. */
+  boolean isKnown(String text) {
+    return !vocabulary.conceptsOf(text).isEmpty();
+  }
+
   /** How much of the label's words the vocabulary knows, 0 to 1. */
   double understood(Entry entry) {
     String label = entry.label();

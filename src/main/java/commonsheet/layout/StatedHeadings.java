@@ -209,6 +209,28 @@ final class StatedHeadings {
     return true;
   }
 
+  /**
+   * Headings that say which quantity of the row is meant: "Standard | Maximum | End | Temperature"
+   * beside "Charge" and "Discharge". The figures of a row are then of different kinds.
+   */
+  boolean isMatrix(List<Cell> heading) {
+    List<Cell> filled = Grid.filled(heading);
+    if (grid.rows() < 3
+        || filled.size() < 3
+        || filled.get(0).column() == 0
+        || filled.stream().anyMatch(grid::hasFigure)
+        || filled.stream().anyMatch(c -> !naming.isKnown(c.text()))) {
+      return false;
+    }
+    for (int row = 1; row < grid.rows(); row++) {
+      List<Cell> cells = grid.row(row).stream().filter(c -> c.column() > 0).toList();
+      if (cells.stream().flatMap(c -> grid.dimensions(c).stream()).distinct().count() < 2) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   void takeColumnLabels(List<Cell> heading) {
     columns.allValuesButFirst();
     for (Cell cell : heading) {
