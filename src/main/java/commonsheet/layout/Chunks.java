@@ -81,6 +81,7 @@ final class Chunks {
     return figures.stream()
         .filter(f -> f.start() >= from && f.end() <= to && f.unit() != null)
         .map(f -> f.unit().dimension())
+        .map(d -> d == Dimension.RATE ? Dimension.CURRENT : d)
         .findFirst()
         .orElse(null);
   }

@@ -40,6 +40,10 @@ final class Naming {
 
   private static final Set<String> SHARES = Set.of("capacity", "retention", "recovery");
 
+  /** "90 % min. of rated": what is left unsaid is the capacity. */
+  private static final Pattern OF_THE_RATED =
+      Pattern.compile("(?i)\\s*(min\\.?|minimum|or more)?\\s*of (the )?(rated|nominal|initial)\\b");
+
   private static final Pattern IN_BRACKETS =
       Pattern.compile("[(\\uFF08\\[][^)\\uFF09\\]]*[)\\uFF09\\]]");
   private static final Set<String> DIRECTIONS = Set.of("charge", "discharge");
@@ -116,8 +120,11 @@ final class Naming {
       named = namedBy(piece, figures, merge(vocabulary.conceptsOf(entry.section()), outer));
       named.values().removeIf(list -> list.stream().anyMatch(f -> f.unit() == null));
     }
-    if (named.isEmpty() && Tokens.of(remark.text()).size() <= SHORT_REMARK_WORDS) {
-      named = namedBy(piece, figures, merge(outer, vocabulary.conceptsOf(remark.text())));
+    boolean open = named.keySet().stream().allMatch(Term::weak);
+    if (open && Tokens.of(remark.text()).size() <= SHORT_REMARK_WORDS) {
+      Map<Term, List<Figure>> byRemark =
+          namedBy(piece, figures, merge(outer, vocabulary.conceptsOf(remark.text())));
+      named = byRemark.isEmpty() ? named : byRemark;
     }
     return named;
   }
@@ -156,6 +163,9 @@ final class Naming {
     }
     if (figure.unit() != null && figure.unit().dimension() == Dimension.RATIO) {
       inner = merge(inner, after(text, figures, index, SHARES));
+      if (OF_THE_RATED.matcher(text.substring(figure.end())).lookingAt()) {
+        inner.add("capacity");
+      }
     } else if (figure.unit() != null && CURRENTS.contains(figure.unit().dimension())) {
       inner = merge(inner, after(text, figures, index, KINDS_OF_CURRENT));
     }

@@ -104,10 +104,15 @@ final class StatedHeadings {
   /** A bare number with the unit of its row's label: "Temperature (°C) | −20". */
   private Passage withUnit(Cell cell, String unit, List<Cell> cells) {
     Passage heading = grid.passage(cell);
+    Cell first = Grid.filled(cells).get(0);
+    if (first.column() < cell.column() && grid.hasUnitFigure(first)) {
+      // "Temperature (1C discharge) | 0 \u00B0C": what the label adds holds for every column.
+      heading = heading.then(grid.passage(first));
+    }
     if (unit.isEmpty() || grid.hasUnitFigure(cell)) {
       return heading;
     }
-    Passage label = grid.passage(Grid.filled(cells).get(0));
+    Passage label = grid.passage(first);
     int at = label.text().indexOf(unit);
     return heading.then(label.part(at, at + unit.length()));
   }
