@@ -4,6 +4,7 @@ import commonsheet.quantity.Dimension;
 import commonsheet.quantity.Figure;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Parts a line that says several things of one kind: "Charge 0 to 45 °C, discharge −20 to 60 °C",
@@ -54,8 +55,25 @@ final class Chunks {
     if (before == null) {
       return false;
     }
-    boolean sameKind = kind(figures, at, nextSeparator(text, figures, at)) == before;
+    int end = nextSeparator(text, figures, at);
+    boolean sameKind = kind(figures, at, end) == before && saysMore(text, figures, at, end);
     return hasLabel(text, figures, at) || sameKind && !Naming.isSentence(text);
+  }
+
+  /**
+   * Whether a part of the text has a word or a condition of its own: "46 g, 48 g" are two values of
+   * one thing.
+   */
+  private static boolean saysMore(String text, List<Figure> figures, int from, int to) {
+    long inside = figures.stream().filter(f -> f.start() >= from && f.end() <= to).count();
+    return inside > 1
+        || IntStream.range(from, to)
+            .filter(i -> Character.isLetter(text.charAt(i)))
+            .anyMatch(
+                i ->
+                    figures.stream()
+                        .filter(f -> f.qualifier() == null)
+                        .noneMatch(f -> f.start() <= i && i < f.end()));
   }
 
   /** The kind of the first figure with a unit in a part of the text; null where there is none. */
@@ -63,6 +81,7 @@ final class Chunks {
     return figures.stream()
         .filter(f -> f.start() >= from && f.end() <= to && f.unit() != null)
         .map(f -> f.unit().dimension())
+        .map(d -> d == Dimension.RATE ? Dimension.CURRENT : d)
         .findFirst()
         .orElse(null);
   }

@@ -1,5 +1,6 @@
 package commonsheet.layout;
 
+import commonsheet.quantity.Dimension;
 import commonsheet.quantity.Figure;
 import commonsheet.record.Method;
 import commonsheet.sheet.Line;
@@ -158,8 +159,11 @@ final class Clauses {
       }
       Passage own = rest.part(0, split);
       Passage value = rest.part(split, rest.text().length());
+      List<Figure> figures = parser.find(value.text());
       return vocabulary.conceptsOf(own.text()).contains("capacity")
-          || !naming.namesWith(List.of(own), value, parser.find(value.text()), "");
+          || figures.stream()
+              .anyMatch(f -> f.unit() != null && f.unit().dimension() == Dimension.CYCLES)
+          || !naming.namesWith(List.of(own), value, figures, "");
     }
 
     /** A line that starts with a small letter goes on with a sentence that has not ended. */

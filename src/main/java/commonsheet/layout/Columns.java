@@ -19,6 +19,9 @@ final class Columns {
   /** "[mAh] at 0.2 C": the unit, then what it is measured at. */
   private static final Pattern BRACKETED_UNIT = Pattern.compile("\\s*\\[([^\\]\\d]{1,8})\\]");
 
+  /** A model's name has no more words than this. Common practice, no source. */
+  private static final int LONGEST_NAME_WORDS = 3;
+
   /** A column is what this share of its cells, in tenths, are. */
   private static final int MOSTLY = 6;
 
@@ -139,7 +142,11 @@ final class Columns {
         && vocabulary.identityHits(filled.get(0).text()).stream().anyMatch(h -> h.means("model"))
         && filled.stream()
             .skip(1)
-            .allMatch(c -> c.text().chars().anyMatch(Character::isDigit) && !grid.hasUnitFigure(c));
+            .allMatch(
+                c ->
+                    c.text().chars().anyMatch(Character::isDigit)
+                        && !grid.hasUnitFigure(c)
+                        && Tokens.of(c.text()).size() <= LONGEST_NAME_WORDS);
   }
 
   private boolean headsCellAndPack(List<Cell> filled) {

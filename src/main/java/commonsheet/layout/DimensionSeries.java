@@ -18,6 +18,7 @@ final class DimensionSeries {
   private static final Pattern LETTERS =
       Pattern.compile(
           "(?<!\\p{L})([TWLHD\u03A6\u00D8])\\s?[x\u00D7*\u2715]\\s?([TWLHD])(?:\\s?[x\u00D7*\u2715]\\s?([TWLH]))?(?!\\p{L})");
+  private static final Pattern DIAMETER = Pattern.compile("\\s*[\u03A6\u00D8\u03C6\u2300\u00F8]");
   private static final Map<String, String> BY_LETTER =
       Map.of(
           "T",
@@ -45,9 +46,12 @@ final class DimensionSeries {
   record Named(String quantity, Figure figure) {}
 
   /** The dimensions of a value, by its label; empty where label and value do not go together. */
-  List<Named> read(List<Passage> labels, List<Figure> figures) {
+  List<Named> read(List<Passage> labels, Passage value, List<Figure> figures) {
     List<String> names = new ArrayList<>();
     labels.forEach(label -> names.addAll(names(label.text())));
+    if (names.isEmpty() && isDiameterByHeight(labels, value)) {
+      names.addAll(List.of("diameter", "height"));
+    }
     List<Figure> lengths =
         figures.stream()
             .filter(
@@ -67,6 +71,14 @@ final class DimensionSeries {
       named.add(new Named(names.get(i), lengths.get(i)));
     }
     return named;
+  }
+
+  /**
+   * "Size | \u03A6 26.2 \u00D7 65.5 mm": the sign for the diameter stands before the first figure.
+   */
+  private boolean isDiameterByHeight(List<Passage> labels, Passage value) {
+    return DIAMETER.matcher(value.text()).lookingAt()
+        && labels.stream().anyMatch(l -> vocabulary.conceptsOf(l.text()).contains("dimension"));
   }
 
   private List<String> names(String label) {

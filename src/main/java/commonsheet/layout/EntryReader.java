@@ -157,7 +157,7 @@ final class EntryReader {
       if (names && !conditions.isBlank()) {
         break;
       }
-      conditions = names ? conditions : conditions.then(piece);
+      conditions = names || naming.isLabelled(piece) ? conditions : conditions.then(piece);
     }
     return conditions;
   }
@@ -177,7 +177,7 @@ final class EntryReader {
     List<Figure> figures = figures(entry, own, outer);
     List<Candidate> found = new ArrayList<>();
     Set<Figure> used = new HashSet<>();
-    List<DimensionSeries.Named> series = dimensionSeries.read(entry.labels(), figures);
+    List<DimensionSeries.Named> series = dimensionSeries.read(entry.labels(), piece, figures);
     if (!series.isEmpty()) {
       return dimensions(entry, own, figures, series);
     }

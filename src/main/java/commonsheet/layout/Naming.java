@@ -34,9 +34,15 @@ final class Naming {
 
   /** Words that follow a current and say which it is: "3C continuous, 5C pulse". */
   private static final Set<String> KINDS_OF_CURRENT =
-      Set.of("continuous", "pulse", "standard", "fast");
+      Set.of("continuous", "pulse", "standard", "fast", "maximum");
+
+  private static final Set<String> KINDS_OF_QUANTITY = Set.of("voltage", "current", "capacity");
 
   private static final Set<String> SHARES = Set.of("capacity", "retention", "recovery");
+
+  /** "90 % min. of rated": what is left unsaid is the capacity. */
+  private static final Pattern OF_THE_RATED =
+      Pattern.compile("(?i)\\s*(min\\.?|minimum|or more)?\\s*of (the )?(rated|nominal|initial)\\b");
 
   private static final Pattern IN_BRACKETS =
       Pattern.compile("[(\\uFF08\\[][^)\\uFF09\\]]*[)\\uFF09\\]]");
@@ -114,8 +120,11 @@ final class Naming {
       named = namedBy(piece, figures, merge(vocabulary.conceptsOf(entry.section()), outer));
       named.values().removeIf(list -> list.stream().anyMatch(f -> f.unit() == null));
     }
-    if (named.isEmpty() && Tokens.of(remark.text()).size() <= SHORT_REMARK_WORDS) {
-      named = namedBy(piece, figures, merge(outer, vocabulary.conceptsOf(remark.text())));
+    boolean open = named.keySet().stream().allMatch(Term::weak);
+    if (open && Tokens.of(remark.text()).size() <= SHORT_REMARK_WORDS) {
+      Map<Term, List<Figure>> byRemark =
+          namedBy(piece, figures, merge(outer, vocabulary.conceptsOf(remark.text())));
+      named = byRemark.isEmpty() ? named : byRemark;
     }
     return named;
   }
@@ -154,6 +163,9 @@ final class Naming {
     }
     if (figure.unit() != null && figure.unit().dimension() == Dimension.RATIO) {
       inner = merge(inner, after(text, figures, index, SHARES));
+      if (OF_THE_RATED.matcher(text.substring(figure.end())).lookingAt()) {
+        inner.add("capacity");
+      }
     } else if (figure.unit() != null && CURRENTS.contains(figure.unit().dimension())) {
       inner = merge(inner, after(text, figures, index, KINDS_OF_CURRENT));
     }
@@ -280,6 +292,19 @@ final class Naming {
     return text.startsWith("(")
         || text.startsWith("\uFF08")
         || !terms.fitting(vocabulary.conceptsOf(text)).isEmpty();
+  }
+
+  /** Whether a piece has a label that says no more than a kind of quantity: "Voltage: 3.7 V". */
+  boolean isLabelled(Passage piece) {
+    int colon = piece.text().indexOf(':');
+    Set<String> concepts =
+        colon < 0 ? Set.of() : vocabulary.conceptsOf(piece.text().substring(0, colon));
+    return !concepts.isEmpty() && KINDS_OF_QUANTITY.containsAll(concepts);
+  }
+
+  /** Whether a text says something that the vocabulary knows. */
+  boolean isKnown(String text) {
+    return !vocabulary.conceptsOf(text).isEmpty();
   }
 
   /** How much of the label's words the vocabulary knows, 0 to 1. */

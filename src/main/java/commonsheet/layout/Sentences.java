@@ -7,6 +7,7 @@ import commonsheet.quantity.Figure;
 import commonsheet.quantity.TradeUnit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /**
  * Reads running text ("discharge at 0.2 C to 2.5 V cut-off after storage at 60 °C for 7 days") for
@@ -48,6 +49,11 @@ final class Sentences {
    * like. Common practice, no source.
    */
   private static final double NARROWEST_WINDOW = 0.5;
+
+  private static final Pattern FULLY = Pattern.compile("(?i)\\bfully[ -]?$");
+
+  private static final Pattern THE_CELL =
+      Pattern.compile("(?i)\\s+(cells?|batter(y|ies)|packs?|state|condition)\\b");
 
   private static final TradeUnit RATE = new TradeUnit("h-1", Dimension.RATE);
 
@@ -502,6 +508,13 @@ final class Sentences {
           && (text.charAt(hit.end()) == '\u540E' || text.charAt(hit.end()) == '\u5F8C');
     }
 
+    /** "The fully charged cell" says what the cell is, not which way the current goes. */
+    private boolean isState(Hit hit) {
+      return hit.means("soc")
+          && (FULLY.matcher(text.substring(0, hit.start())).find()
+              || THE_CELL.matcher(text.substring(hit.end())).lookingAt());
+    }
+
     private Direction following() {
       int limit = figure().end() + ADJACENT;
       Direction found = Direction.UNKNOWN;
@@ -533,7 +546,8 @@ final class Sentences {
         if (hit.start() >= start
             && hit.end() <= figure().start()
             && directionOf(hit) != Direction.UNKNOWN
-            && !isPast(hit)) {
+            && !isPast(hit)
+            && !isState(hit)) {
           if (last != null
               && hit.start() - last.end() <= 5
               && directionOf(last) != directionOf(hit)

@@ -104,10 +104,15 @@ final class StatedHeadings {
   /** A bare number with the unit of its row's label: "Temperature (°C) | −20". */
   private Passage withUnit(Cell cell, String unit, List<Cell> cells) {
     Passage heading = grid.passage(cell);
+    Cell first = Grid.filled(cells).get(0);
+    if (first.column() < cell.column() && grid.hasUnitFigure(first)) {
+      // "Temperature (1C discharge) | 0 \u00B0C": what the label adds holds for every column.
+      heading = heading.then(grid.passage(first));
+    }
     if (unit.isEmpty() || grid.hasUnitFigure(cell)) {
       return heading;
     }
-    Passage label = grid.passage(Grid.filled(cells).get(0));
+    Passage label = grid.passage(first);
     int at = label.text().indexOf(unit);
     return heading.then(label.part(at, at + unit.length()));
   }
@@ -203,6 +208,28 @@ final class StatedHeadings {
     for (int row = 1; row < grid.rows(); row++) {
       Optional<Cell> first = grid.table().at(row, 0);
       if (first.isEmpty() || dimension(first.get(), "") == null) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /**
+   * Headings that say which quantity of the row is meant: "Standard | Maximum | End | Temperature"
+   * beside "Charge" and "Discharge". The figures of a row are then of different kinds.
+   */
+  boolean isMatrix(List<Cell> heading) {
+    List<Cell> filled = Grid.filled(heading);
+    if (grid.rows() < 3
+        || filled.size() < 3
+        || filled.get(0).column() == 0
+        || filled.stream().anyMatch(grid::hasFigure)
+        || filled.stream().anyMatch(c -> !naming.isKnown(c.text()))) {
+      return false;
+    }
+    for (int row = 1; row < grid.rows(); row++) {
+      List<Cell> cells = grid.row(row).stream().filter(c -> c.column() > 0).toList();
+      if (cells.stream().flatMap(c -> grid.dimensions(c).stream()).distinct().count() < 2) {
         return false;
       }
     }

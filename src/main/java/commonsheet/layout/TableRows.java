@@ -24,6 +24,7 @@ final class TableRows {
   private final Naming naming;
   private final Passage context;
   private final List<Entry> entries = new ArrayList<>();
+  private final SharesAtTemperature temperatures;
   private final Set<Cell> rivals = new HashSet<>();
   private String section;
   private Passage rowContext = Passage.EMPTY;
@@ -40,6 +41,7 @@ final class TableRows {
     this.grid = grid;
     this.columns = new Columns(grid, vocabulary, new ModelNames(parser, naming));
     this.stated = new StatedHeadings(grid, columns, naming);
+    this.temperatures = new SharesAtTemperature(grid);
     this.vocabulary = vocabulary;
     this.parser = parser;
     this.naming = naming;
@@ -76,7 +78,7 @@ final class TableRows {
       if (columns.isHistory(cells)) {
         return entries;
       }
-      if (row == 0 && stated.isConditionTable(cells)) {
+      if (row == 0 && (stated.isConditionTable(cells) || stated.isMatrix(cells))) {
         stated.takeColumnLabels(cells);
       } else if (columns.isHeading(cells, row)) {
         columns.takeHeading(cells);
@@ -373,8 +375,14 @@ final class TableRows {
     Role column = columns.role(cell);
     boolean plain =
         column == Role.UNKNOWN || column.holdsConditions() || isForAllModels(cell, valueCells);
+    Passage heading =
+        column == Role.STATED
+            ? temperatures.under(cell, columns.heading(cell))
+            : columns.heading(cell);
+    Passage conditions =
+        stated.hasColumnLabels() ? temperatures.inRow(cell, row.values, beside) : beside;
     return new Entry.Value(
-        plain ? Role.VALUE : column, columns.heading(cell), grid.passage(cell), row.unit, beside);
+        plain ? Role.VALUE : column, heading, grid.passage(cell), row.unit, conditions);
   }
 
   /**

@@ -32,7 +32,8 @@ final class Tables {
    * @param before the table that may go on in this one, or null
    */
   Result entries(int page, Table table, String section, Passage context, Carry before) {
-    Table read = new ModelNames(parser, naming).inColumns(table);
+    Table turned = new ModelNames(parser, naming).inColumns(table);
+    Table read = new PairedColumns(parser, naming).inOnePair(turned);
     Grid grid = new Grid(page, read, parser);
     TableRows rows = new TableRows(grid, vocabulary, parser, naming, section, context);
     if (before != null && before.goesOnIn(read)) {
