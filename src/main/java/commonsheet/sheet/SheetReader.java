@@ -17,6 +17,14 @@ public final class SheetReader {
     this.settings = settings;
   }
 
+  /**
+   * Makes the first sheet as quick as later ones: the PDF library fills large tables of characters
+   * on first use, which a program can spend beside other work.
+   */
+  public static void prepare() {
+    FontTexts.prepare();
+  }
+
   /** Reads a file within the default limits; see {@link #readSheet}. */
   public static Sheet read(Path file) throws SheetException {
     return new SheetReader(SheetSettings.defaults()).readSheet(file);
