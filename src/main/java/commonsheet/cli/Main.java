@@ -63,9 +63,7 @@ public final class Main {
   /** Loads what reading needs beside the work on the command line. */
   private static void prepare(String... arguments) {
     if (arguments.length > 1 && READING.contains(arguments[0])) {
-      Thread thread = new Thread(SheetReader::prepare, "prepare");
-      thread.setDaemon(true);
-      thread.start();
+      Ahead.run(SheetReader::prepare);
     }
   }
 

@@ -60,9 +60,7 @@ final class ReadCommand implements Callable<Integer> {
   @Override
   public Integer call() throws CommandException, InterruptedException {
     TimedReader reader = TimedReader.by(layouts);
-    Thread schema = new Thread(RecordValidator::prepare, "schema");
-    schema.setDaemon(true);
-    schema.start();
+    Ahead.run(RecordValidator::prepare);
     PrintWriter out = spec.commandLine().getOut();
     PrintWriter err = spec.commandLine().getErr();
     boolean json = format == OutputFormat.JSON;
