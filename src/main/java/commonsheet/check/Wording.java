@@ -1,15 +1,15 @@
 package commonsheet.check;
 
+import commonsheet.quantity.PlainNumber;
 import commonsheet.record.Statement;
 import commonsheet.record.Statistic;
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 
@@ -59,10 +59,7 @@ final class Wording {
   }
 
   static String number(double value) {
-    return BigDecimal.valueOf(value)
-        .round(new MathContext(SIGNIFICANT_DIGITS))
-        .stripTrailingZeros()
-        .toPlainString();
+    return PlainNumber.of(value, SIGNIFICANT_DIGITS);
   }
 
   /** The value and its page: {@code 2.5 V (page 3)}. */
@@ -72,9 +69,9 @@ final class Wording {
 
   /** Each value once with its pages: {@code 2.5 V (pages 3, 7) and 2.75 V (page 5)}. */
   static String valuesAndPages(List<Statement> statements) {
-    Map<String, TreeSet<Integer>> pagesByValue = new LinkedHashMap<>();
+    Map<String, SortedSet<Integer>> pagesByValue = new LinkedHashMap<>();
     for (Statement statement : statements) {
-      TreeSet<Integer> pages =
+      SortedSet<Integer> pages =
           pagesByValue.computeIfAbsent(value(statement), value -> new TreeSet<>());
       if (statement.evidence().page() != null) {
         pages.add(statement.evidence().page());
@@ -85,7 +82,7 @@ final class Wording {
     return listed(parts);
   }
 
-  private static String pages(TreeSet<Integer> pages) {
+  private static String pages(SortedSet<Integer> pages) {
     if (pages.isEmpty()) {
       return "";
     }

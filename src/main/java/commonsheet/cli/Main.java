@@ -1,6 +1,7 @@
 package commonsheet.cli;
 
 import commonsheet.export.Caution;
+import commonsheet.sheet.SheetReader;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.OutputStream;
@@ -8,6 +9,7 @@ import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
+import java.util.Set;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
@@ -35,6 +37,9 @@ import picocli.CommandLine.UnmatchedArgumentException;
     },
     synopsisSubcommandLabel = "COMMAND")
 public final class Main {
+  /** The commands that read sheets. */
+  private static final Set<String> READING = Set.of("read", "explain", "score");
+
   @Option(
       names = "--debug",
       description = "On a fault of the program, print its trace.",
@@ -46,12 +51,20 @@ public final class Main {
   /** Runs one command and ends the process with its status. */
   public static void main(String[] arguments) {
     Locale.setDefault(Locale.ROOT);
+    prepare(arguments);
     PrintWriter out = writer(FileDescriptor.out);
     PrintWriter err = writer(FileDescriptor.err);
     int status = run(out, err, arguments);
     out.flush();
     err.flush();
     System.exit(status);
+  }
+
+  /** Loads what reading needs beside the work on the command line. */
+  private static void prepare(String... arguments) {
+    if (arguments.length > 1 && READING.contains(arguments[0])) {
+      Ahead.run(SheetReader::prepare);
+    }
   }
 
   /** Runs one command and returns its status. */

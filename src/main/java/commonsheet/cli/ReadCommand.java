@@ -60,9 +60,7 @@ final class ReadCommand implements Callable<Integer> {
   @Override
   public Integer call() throws CommandException, InterruptedException {
     TimedReader reader = TimedReader.by(layouts);
-    Thread schema = new Thread(RecordValidator::prepare, "schema");
-    schema.setDaemon(true);
-    schema.start();
+    Ahead.run(RecordValidator::prepare);
     PrintWriter out = spec.commandLine().getOut();
     PrintWriter err = spec.commandLine().getErr();
     boolean json = format == OutputFormat.JSON;
@@ -80,8 +78,13 @@ final class ReadCommand implements Callable<Integer> {
             table == null ? record -> {} : compared::add,
             err);
     ReadCounts counts = run.read(InputFiles.find(arguments, ".pdf"));
-    if (!compared.isEmpty()) {
+    boolean compares = !compared.isEmpty();
+    if (compares) {
       compare(ComparisonTable.of(compared), json, out);
+    }
+    report.end(counts);
+    if (compares && !json) {
+      out.println("Comparison in " + table);
     }
     return counts.status();
   }
@@ -90,9 +93,9 @@ final class ReadCommand implements Callable<Integer> {
       throws CommandException {
     TableFormat.of(table).write(comparison, table);
     if (!json) {
-      out.println("Comparison in " + table + ":");
       out.println();
       TableFormat.TERMINAL.print(comparison, out);
+      out.println();
     }
   }
 }

@@ -45,7 +45,6 @@ final class ReadRun {
       counts = read(file, counts);
       progress.step();
     }
-    report.end(counts);
     return counts;
   }
 
@@ -71,7 +70,7 @@ final class ReadRun {
     report.sheet(file, written, remarks(read));
     if (records.isEmpty()) {
       complain(file + ": " + read.reading().reason());
-      return counts.withUnreadable(1);
+      return read.isPictures() ? counts.withPicture() : counts.withUnreadable(1);
     }
     return counts.withSheet(written.size());
   }

@@ -16,6 +16,12 @@ sealed interface SheetOutcome {
           .map(page -> page.number())
           .toList();
     }
+
+    /** Whether there is nothing but pictures on the pages that are not blank. */
+    boolean isPictures() {
+      return !pages(PageKind.PICTURE).isEmpty()
+          && pages(PageKind.PICTURE).size() + pages(PageKind.BLANK).size() == sheet.pages().size();
+    }
   }
 
   /** The sheet could not be read, for the reason that the sentence gives. */

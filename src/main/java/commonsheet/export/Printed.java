@@ -1,12 +1,14 @@
 package commonsheet.export;
 
+import commonsheet.quantity.PlainNumber;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 
 /** Printed words and numbers, made fit for one line. */
 final class Printed {
-  private static final MathContext DIGITS = new MathContext(8);
+  /** Enough to give back every number a record holds, without the noise of binary ones. */
+  private static final int DIGITS = 8;
 
   /** Significant digits for people; digits before the decimal point are never rounded away. */
   private static final int SHOWN = 5;
@@ -27,7 +29,7 @@ final class Printed {
 
   /** The shortest plain notation to 8 digits, such as {@code 2.5} or {@code -20}. */
   static String number(double value) {
-    return plain(exact(value));
+    return PlainNumber.of(value, DIGITS);
   }
 
   /** The same for people, to 5 digits, such as {@code 0.33333}. */
@@ -43,15 +45,12 @@ final class Printed {
   }
 
   private static BigDecimal exact(double value) {
-    return new BigDecimal(value, DIGITS);
+    return BigDecimal.valueOf(value).round(new MathContext(DIGITS));
   }
 
   private static String shown(BigDecimal number) {
     int beforePoint = number.precision() - number.scale();
-    return plain(number.setScale(Math.max(0, SHOWN - beforePoint), RoundingMode.HALF_EVEN));
-  }
-
-  private static String plain(BigDecimal number) {
-    return number.signum() == 0 ? "0" : number.stripTrailingZeros().toPlainString();
+    return PlainNumber.of(
+        number.setScale(Math.max(0, SHOWN - beforePoint), RoundingMode.HALF_EVEN));
   }
 }

@@ -10,7 +10,7 @@ import java.nio.file.StandardOpenOption;
 import java.util.UUID;
 
 /** Writes a file so that it is there whole or as it was before, whatever happens in between. */
-final class AtomicFile {
+public final class AtomicFile {
   private AtomicFile() {}
 
   /**
@@ -19,7 +19,7 @@ final class AtomicFile {
    * @throws IOException where that fails; then the target is unchanged and nothing is left beside
    *     it
    */
-  static void write(Path target, byte[] content) throws IOException {
+  public static void write(Path target, byte[] content) throws IOException {
     Path part =
         target.resolveSibling("." + target.getFileName() + "." + UUID.randomUUID() + ".part");
     try {

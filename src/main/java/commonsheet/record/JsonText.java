@@ -2,8 +2,7 @@ package commonsheet.record;
 
 import com.fasterxml.jackson.core.io.JsonStringEncoder;
 import com.fasterxml.jackson.databind.JsonNode;
-import java.math.BigDecimal;
-import java.math.MathContext;
+import commonsheet.quantity.PlainNumber;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
@@ -116,9 +115,6 @@ final class JsonText {
       throw new IllegalArgumentException(
           pointer + ": " + value + " is no number that a record can hold");
     }
-    BigDecimal exact = BigDecimal.valueOf(value);
-    int whole = exact.precision() - exact.scale();
-    BigDecimal rounded = exact.round(new MathContext(Math.max(SIGNIFICANT_DIGITS, whole)));
-    return rounded.stripTrailingZeros().toPlainString();
+    return PlainNumber.of(value, SIGNIFICANT_DIGITS);
   }
 }

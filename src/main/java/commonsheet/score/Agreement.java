@@ -1,5 +1,6 @@
 package commonsheet.score;
 
+import commonsheet.quantity.PlainNumber;
 import commonsheet.record.Statement;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,6 +17,9 @@ record Agreement(TruthRow row, Statement statement, List<Difference> differences
 
   /** Absorbs the rounding of binary fractions, nothing that could be printed on a sheet. */
   private static final double ROUNDING = 1e-9;
+
+  /** Significant digits of numbers in messages: more than a sheet prints. */
+  static final int DIGITS = 8;
 
   static Agreement of(TruthRow row, Statement statement) {
     List<Difference> differences = new ArrayList<>();
@@ -90,7 +94,10 @@ record Agreement(TruthRow row, Statement statement, List<Difference> differences
       List<Difference> differences, String in, Double expected, Double read, double slack) {
     if (expected != null && (read == null || !near(expected, read, slack))) {
       differences.add(
-          new Difference(in, Plain.number(expected), read == null ? null : Plain.number(read)));
+          new Difference(
+              in,
+              PlainNumber.of(expected, DIGITS),
+              read == null ? null : PlainNumber.of(read, DIGITS)));
     }
   }
 

@@ -1,5 +1,6 @@
 package commonsheet.score;
 
+import commonsheet.quantity.PlainNumber;
 import commonsheet.record.Conditions;
 import commonsheet.record.Evidence;
 import commonsheet.record.Statement;
@@ -106,7 +107,7 @@ final class ScoreListing {
       says.append(statistic.label()).append(' ');
     }
     if (value != null) {
-      says.append(Plain.number(value)).append(' ');
+      says.append(PlainNumber.of(value, Agreement.DIGITS)).append(' ');
     }
     if (low != null || high != null) {
       String bounds = bound(low) + " to " + bound(high);
@@ -115,12 +116,14 @@ final class ScoreListing {
     says.append(unit);
     conditions
         .values()
-        .forEach((name, number) -> says.append("; " + name + '=' + Plain.number(number)));
+        .forEach(
+            (name, number) ->
+                says.append("; " + name + '=' + PlainNumber.of(number, Agreement.DIGITS)));
     return says.toString();
   }
 
   private static String bound(Double bound) {
-    return bound == null ? "?" : Plain.number(bound);
+    return bound == null ? "?" : PlainNumber.of(bound, Agreement.DIGITS);
   }
 
   private static String place(Integer page, String words) {

@@ -33,9 +33,26 @@ public record Box(double x, double y, double width, double height) {
         Math.max(bottom(), other.bottom()) - top);
   }
 
-  /** The smallest box around all of them; they must not be none. */
+  /**
+   * The smallest box around all of them.
+   *
+   * @throws IllegalArgumentException for none
+   */
   public static Box around(List<Box> boxes) {
-    return boxes.stream().reduce(Box::union).orElseThrow();
+    if (boxes.isEmpty()) {
+      throw new IllegalArgumentException("no box goes around nothing");
+    }
+    double left = Double.MAX_VALUE;
+    double top = Double.MAX_VALUE;
+    double right = -Double.MAX_VALUE;
+    double bottom = -Double.MAX_VALUE;
+    for (Box box : boxes) {
+      left = Math.min(left, box.x);
+      top = Math.min(top, box.y);
+      right = Math.max(right, box.right());
+      bottom = Math.max(bottom, box.bottom());
+    }
+    return new Box(left, top, right - left, bottom - top);
   }
 
   /** How much of the vertical extent of the lower of the two boxes they share, 0 to 1. */

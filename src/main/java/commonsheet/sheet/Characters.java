@@ -85,7 +85,7 @@ final class Characters {
   }
 
   private static boolean isSpace(int c) {
-    return c <= ' ' && c > 0 && Character.isWhitespace(c) || Character.isSpaceChar(c);
+    return (c <= ' ' && c > 0 && Character.isWhitespace(c)) || Character.isSpaceChar(c);
   }
 
   /**

@@ -1,10 +1,14 @@
 package commonsheet.sheet;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.Locale;
 import java.util.Map;
+import org.apache.fontbox.cmap.CMapParser;
 import org.apache.fontbox.util.BoundingBox;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDFontDescriptor;
@@ -30,7 +34,21 @@ final class FontTexts {
     private double scale;
   }
 
-  private final Map<PDFont, Known> fonts = new IdentityHashMap<>();
+  private final IdentityHashMap<PDFont, Known> fonts = new IdentityHashMap<>();
+
+  /** Any mapping of one code makes the library fill its table of all codes of two bytes. */
+  private static final String SMALLEST_MAPPING = "1 beginbfchar <0041> <0041> endbfchar ";
+
+  /** Makes the library fill its tables of characters now instead of on first use. */
+  static void prepare() {
+    GlyphList.getAdobeGlyphList();
+    byte[] mapping = SMALLEST_MAPPING.getBytes(StandardCharsets.US_ASCII);
+    try {
+      new CMapParser().parse(new ByteArrayInputStream(mapping));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
 
   /**
    * The character of a code: a space for any space, "" for none, U+FFFD where the file does not

@@ -20,10 +20,6 @@ import org.apache.pdfbox.rendering.PDFRenderer;
 
 /** Draws a page with marks on it, so that one can see what was read where. */
 public final class PagePicture {
-  static {
-    QuietLog.choose();
-  }
-
   /** Pixels per point: 144 dots per inch, enough to read 6-point print on a screen. */
   private static final float SCALE = 2;
 

@@ -1,7 +1,10 @@
 package commonsheet.sheet;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Set;
 
 /** Finds the tables whose cells are drawn. */
 final class RuledTables {
@@ -51,7 +54,7 @@ final class RuledTables {
       Table table = table(cells, free);
       if (TableCheck.isTable(table, curves)) {
         tables.add(table);
-        table.cells().forEach(c -> c.lines().forEach(l -> free.removeAll(l.words())));
+        free.removeAll(wordsOf(table));
       }
     }
     tables.sort(
@@ -60,6 +63,13 @@ final class RuledTables {
                 ? Double.compare(a.box().x(), b.box().x())
                 : Double.compare(a.box().y(), b.box().y()));
     return tables;
+  }
+
+  /** By identity: comparing every word with every other is slow, and each is there once. */
+  private static Set<Word> wordsOf(Table table) {
+    Set<Word> words = Collections.newSetFromMap(new IdentityHashMap<>());
+    table.cells().forEach(c -> c.lines().forEach(l -> words.addAll(l.words())));
+    return words;
   }
 
   private boolean isFrame(Box cell) {

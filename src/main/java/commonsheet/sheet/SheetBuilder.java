@@ -6,25 +6,27 @@ import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /** Makes lines and tables of what the pages hold, seen together. */
 final class SheetBuilder {
   private SheetBuilder() {}
 
   static Sheet build(String file, String sha256, String title, List<PageContent> contents) {
-    List<List<Table>> ruled = new ArrayList<>();
-    for (PageContent content : contents) {
-      ruled.add(
-          new RuledTables(content.width(), content.height(), content.body(), content.curves())
-              .find(content.rulings()));
-    }
+    List<List<Table>> ruled = contents.parallelStream().map(SheetBuilder::ruledTables).toList();
     List<List<Word>> running = RunningText.find(contents, ruled);
     List<Box> letterheads = repeatedPictures(contents);
-    List<Page> pages = new ArrayList<>();
-    for (int i = 0; i < contents.size(); i++) {
-      pages.add(page(contents.get(i), ruled.get(i), running.get(i), letterheads));
-    }
+    List<Page> pages =
+        IntStream.range(0, contents.size())
+            .parallel()
+            .mapToObj(i -> page(contents.get(i), ruled.get(i), running.get(i), letterheads))
+            .toList();
     return new Sheet(file, sha256, title, pages);
+  }
+
+  private static List<Table> ruledTables(PageContent page) {
+    return new RuledTables(page.width(), page.height(), page.body(), page.curves())
+        .find(page.rulings());
   }
 
   /** Pages that must show a picture at the same place for it to be a letterhead. */

@@ -11,14 +11,18 @@ import org.apache.pdfbox.pdmodel.graphics.optionalcontent.PDOptionalContentPrope
  * Reads a PDF as evidence: words where they stand, lines in reading order, tables with their cells.
  */
 public final class SheetReader {
-  static {
-    QuietLog.choose();
-  }
-
   private final SheetSettings settings;
 
   public SheetReader(SheetSettings settings) {
     this.settings = settings;
+  }
+
+  /**
+   * Makes the first sheet as quick as later ones: the PDF library fills large tables of characters
+   * on first use, which a program can spend beside other work.
+   */
+  public static void prepare() {
+    FontTexts.prepare();
   }
 
   /** Reads a file within the default limits; see {@link #readSheet}. */

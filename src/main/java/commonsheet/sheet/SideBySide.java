@@ -54,7 +54,7 @@ final class SideBySide {
   }
 
   private static String text(RowDraft row, int column) {
-    return new Line(row.words(column)).text();
+    return Line.text(row.words(column));
   }
 
   /** The words of the left and of the right list. */

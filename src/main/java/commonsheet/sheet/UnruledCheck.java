@@ -52,9 +52,9 @@ final class UnruledCheck {
   }
 
   private static boolean isMark(String text) {
-    return text.length() <= 6 && text.codePoints().noneMatch(Character::isLetter)
-        || text.length() <= 3
-            && "().\u3001\uFF09\uFF0E".indexOf(text.charAt(text.length() - 1)) >= 0;
+    return (text.length() <= 6 && text.codePoints().noneMatch(Character::isLetter))
+        || (text.length() <= 3
+            && "().\u3001\uFF09\uFF0E".indexOf(text.charAt(text.length() - 1)) >= 0);
   }
 
   private static boolean isScale(List<RowDraft> rows, int columns) {

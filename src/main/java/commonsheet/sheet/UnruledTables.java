@@ -105,7 +105,7 @@ final class UnruledTables {
     Word first = line.get(0).words().get(0);
     Word above = lines.get(i - 1).get(0).words().get(0);
     boolean alone = line.size() == 1 && Math.abs(first.box().x() - left) < 2 * first.size();
-    boolean stronger = first.bold() && !above.bold() || first.size() > 1.15 * above.size();
+    boolean stronger = (first.bold() && !above.bold()) || first.size() > 1.15 * above.size();
     return alone && stronger;
   }
 

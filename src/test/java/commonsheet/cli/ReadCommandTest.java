@@ -35,7 +35,8 @@ class ReadCommandTest {
 
     Run compared = Run.of("table", records.toString());
     assertEquals(ExitStatus.DONE, compared.status(), compared.err());
-    assertTrue(run.out().endsWith(compared.out()), compared.out());
+    assertTrue(run.out().contains(compared.out()), compared.out());
+    assertTrue(run.out().endsWith("Comparison in " + table + System.lineSeparator()), run.out());
   }
 
   @Test
@@ -47,6 +48,17 @@ class ReadCommandTest {
     assertTrue(run.err().contains("story.pdf"), run.err());
     assertEquals(1, run.err().lines().count(), run.err());
     only(folder.resolve("records"));
+  }
+
+  @Test
+  void aSheetOfPicturesIsToldAndNoFailureBesideOthers() {
+    String scan = SHEETS.resolve("zephrane-zp21700-50-scan.pdf").toString();
+    String records = folder.resolve("records").toString();
+    Run run = Run.of("read", "--out", records, scan, SHEET);
+    assertEquals(ExitStatus.DONE, run.status(), run.err());
+    assertTrue(run.out().contains(scan + ": page 1 is a picture: no words to read"), run.out());
+    assertTrue(run.out().contains("1 record from 1 sheet in " + records + "; 1 sheet: only"));
+    assertEquals(ExitStatus.NONE_READABLE, Run.of("read", "--out", records, scan).status());
   }
 
   @Test

@@ -182,7 +182,7 @@ class BadFilesTest {
   void thousandsOfStrewnWords() throws SheetException {
     Drawn sheet = Drawn.sheet();
     for (int i = 0; i < 3000; i++) {
-      sheet.text(i * 7919L % 390, 5 + i * 104729L % 590, 3, "w" + i);
+      sheet.text(i * 7919 % 390, 5 + i * 104 % 590, 3, "w" + i);
     }
     assertTrue(sheet.readPage(folder).words().size() > 2000);
   }

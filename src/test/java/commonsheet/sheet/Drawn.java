@@ -15,10 +15,6 @@ import org.apache.pdfbox.util.Matrix;
 
 /** A small PDF drawn for a test, measured in points from the top left of the page. */
 final class Drawn {
-  static {
-    QuietLog.choose();
-  }
-
   private final PDDocument document = new PDDocument();
   private PDPageContentStream content;
   private double height;
