@@ -55,6 +55,10 @@ final class Chunks {
     if (before == null) {
       return false;
     }
+    if ((before == Dimension.CHARGE || before == Dimension.ENERGY)
+        && !hasLabel(text, figures, at)) {
+      return false; // "Typ. 2600 mAh, min. 2500 mAh at 0.2 C" share what follows.
+    }
     int end = nextSeparator(text, figures, at);
     boolean sameKind = kind(figures, at, end) == before && saysMore(text, figures, at, end);
     return hasLabel(text, figures, at) || sameKind && !Naming.isSentence(text);

@@ -290,9 +290,11 @@ final class Clauses {
   }
 
   private static int firstColon(String text) {
+    int depth = 0;
     for (int i = 0; i < text.length(); i++) {
       char c = text.charAt(i);
-      if (c == ':' || c == '\uFF1A' || c == '=') {
+      depth += c == '(' || c == '\uFF08' ? 1 : c == ')' || c == '\uFF09' ? -1 : 0;
+      if (depth <= 0 && (c == ':' || c == '\uFF1A' || c == '=')) {
         return i;
       }
     }

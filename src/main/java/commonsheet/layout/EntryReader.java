@@ -277,7 +277,7 @@ final class EntryReader {
               kind.name(),
               figure,
               own.role(),
-              naming.fromInside(entry, own.text(), figures, figures.indexOf(figure)));
+              naming.fromInside(entry, own, figures, figures.indexOf(figure)));
       boolean inPassing = isInPassing(entry, own.text(), figure, kind);
       boolean promised =
           own.role() == Role.STATED && asksForAtLeast(entry)

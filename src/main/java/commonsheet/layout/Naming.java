@@ -38,7 +38,7 @@ final class Naming {
 
   private static final Set<String> KINDS_OF_QUANTITY = Set.of("voltage", "current", "capacity");
 
-  private static final Set<String> SHARES = Set.of("capacity", "retention", "recovery");
+  private static final Set<String> SHARES = Set.of("capacity", "retention", "recovery", "minimum");
 
   /** "90 % min. of rated": what is left unsaid is the capacity. */
   private static final Pattern OF_THE_RATED =
@@ -121,7 +121,7 @@ final class Naming {
       named.values().removeIf(list -> list.stream().anyMatch(f -> f.unit() == null));
     }
     boolean open = named.keySet().stream().allMatch(Term::weak);
-    if (open && Tokens.of(remark.text()).size() <= SHORT_REMARK_WORDS) {
+    if (open && isShortRemark(remark)) {
       Map<Term, List<Figure>> byRemark =
           namedBy(piece, figures, merge(outer, vocabulary.conceptsOf(remark.text())));
       named = byRemark.isEmpty() ? named : byRemark;
@@ -319,6 +319,19 @@ final class Naming {
     sets.add(inner(piece, figures, index));
     sets.addAll(fromOutside(entry));
     return sets;
+  }
+
+  /** The same, and last those of a short remark beside the value. */
+  List<Set<String>> fromInside(Entry entry, Entry.Value value, List<Figure> figures, int index) {
+    List<Set<String>> sets = fromInside(entry, value.text(), figures, index);
+    if (isShortRemark(value.conditions())) {
+      sets.add(vocabulary.conceptsOf(value.conditions().text()));
+    }
+    return sets;
+  }
+
+  private static boolean isShortRemark(Passage remark) {
+    return !remark.isBlank() && Tokens.of(remark.text()).size() <= SHORT_REMARK_WORDS;
   }
 
   List<Set<String>> fromOutside(Entry entry) {

@@ -7,6 +7,7 @@ import commonsheet.quantity.Figure;
 import commonsheet.quantity.TradeUnit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.Pattern;
 
 /**
@@ -44,13 +45,19 @@ final class Sentences {
    */
   private static final double LOWEST_CHARGE_VOLTAGE = 3.4;
 
+  /** Not even lithium titanate is charged to less, in volts. Common practice, no source. */
+  private static final double LOWEST_TITANATE_CHARGE_VOLTAGE = 2.4;
+
   /**
    * Charge and discharge end this far apart, in volts; a nearer pair is a shipping voltage or the
    * like. Common practice, no source.
    */
   private static final double NARROWEST_WINDOW = 0.5;
 
-  private static final Pattern FULLY = Pattern.compile("(?i)\\bfully[ -]?$");
+  private static final Pattern TO =
+      Pattern.compile("(?i)\\s*(up )?(to|bis|\u00E0|hasta|\u81F3|\u5230)\\s*");
+
+  private static final Pattern FULLY = Pattern.compile("(?i)\\bfully[ -]?\\w+$");
 
   private static final Pattern THE_CELL =
       Pattern.compile("(?i)\\s+(cells?|batter(y|ies)|packs?|state|condition)\\b");
@@ -232,6 +239,13 @@ final class Sentences {
     if (view.figure().isRange() || view.figure().value() == null) {
       return OTHER;
     }
+    double volts = view.figure().in("V").value();
+    if (direction == Direction.UNKNOWN && volts > LOWEST_CHARGE_VOLTAGE && view.isLedTo()) {
+      return CHARGE_VOLTAGE;
+    }
+    if (direction == Direction.CHARGE && volts < LOWEST_TITANATE_CHARGE_VOLTAGE) {
+      return CUTOFF_VOLTAGE;
+    }
     if (view.sinceLastFigure("cutoff") && view.figure().in("V").value() < LOWEST_CHARGE_VOLTAGE) {
       return CUTOFF_VOLTAGE;
     }
@@ -264,6 +278,9 @@ final class Sentences {
         && (charging || direction == Direction.UNKNOWN && byDefault != Direction.DISCHARGE)
         && isSmall(view.figure())) {
       return TAPER_CURRENT;
+    }
+    if (direction == Direction.UNKNOWN && view.leadsToVoltageAbove(LOWEST_CHARGE_VOLTAGE)) {
+      return CHARGE_CURRENT;
     }
     return switch (direction == Direction.UNKNOWN ? byDefault : direction) {
       case CHARGE -> CHARGE_CURRENT;
@@ -327,6 +344,25 @@ final class Sentences {
 
     private static boolean isRate(Figure figure) {
       return figure.unit() != null && figure.unit().dimension() == Dimension.RATE;
+    }
+
+    /** "0.5C to 4.2 V": whether the figure behind "to" is a voltage that only a charge reaches. */
+    boolean leadsToVoltageAbove(double volts) {
+      if (index + 1 >= figures.size()) {
+        return false;
+      }
+      Figure next = figures.get(index + 1);
+      return next.unit() != null
+          && next.unit().dimension() == Dimension.VOLTAGE
+          && next.value() != null
+          && next.in("V").value() > volts
+          && TO.matcher(text.substring(figure().end(), next.start())).matches();
+    }
+
+    /** "0.5C to 4.2 V": whether a current leads to this figure. */
+    boolean isLedTo() {
+      return index > 0
+          && TO.matcher(text.substring(figures.get(index - 1).end(), figure().start())).matches();
     }
 
     private int sentenceStart() {
@@ -510,8 +546,8 @@ final class Sentences {
 
     /** "The fully charged cell" says what the cell is, not which way the current goes. */
     private boolean isState(Hit hit) {
-      return hit.means("soc")
-          && (FULLY.matcher(text.substring(0, hit.start())).find()
+      return text.substring(hit.start(), hit.end()).toLowerCase(Locale.ROOT).endsWith("ed")
+          && (FULLY.matcher(text.substring(0, hit.end())).find()
               || THE_CELL.matcher(text.substring(hit.end())).lookingAt());
     }
 
