@@ -33,8 +33,8 @@ final class ReadCommand implements Callable<Integer> {
       names = "--table",
       paramLabel = "FILE",
       description =
-          "Also compare the cells that were read: write the table to FILE (.csv, .md, or plain"
-              + " text) and print it.")
+          "Also compare the cells that were read: print the table, and write it to FILE, by its"
+              + " ending as CSV, Markdown or plain text.")
   private Path table;
 
   @Option(

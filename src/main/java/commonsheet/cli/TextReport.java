@@ -32,13 +32,13 @@ final class TextReport implements ReadReport {
               + SheetLine.count(counts.sheets(), "sheet")
               + " in "
               + folder
-              + left(counts.pictures(), "sheet", "only pictures, nothing to read")
-              + left(counts.unreadable(), "input", "not read"));
+              + left(counts.pictures(), "sheet", " left out: only pictures, no words to read")
+              + left(counts.unreadable(), "input", " not read"));
     }
     out.flush();
   }
 
   private static String left(int number, String noun, String why) {
-    return number == 0 ? "" : "; " + SheetLine.count(number, noun) + ": " + why;
+    return number == 0 ? "" : "; " + SheetLine.count(number, noun) + why;
   }
 }

@@ -11,7 +11,7 @@ import java.util.List;
  * @param text the words as printed
  * @param method how the value was obtained
  * @param rule the vocabulary entry or layout rule that named the quantity, such as {@code
- *     vocabulary/capacity}
+ *     table/capacity}
  * @param words whether the words are the PDF's own text or recognised
  * @param confidence 0 to 1, for recognised words only
  * @param note what the reader did beyond copying, such as the capacity a C-rate was multiplied by

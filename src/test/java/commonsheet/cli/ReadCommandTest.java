@@ -57,7 +57,8 @@ class ReadCommandTest {
     Run run = Run.of("read", "--out", records, scan, SHEET);
     assertEquals(ExitStatus.DONE, run.status(), run.err());
     assertTrue(run.out().contains(scan + ": page 1 is a picture: no words to read"), run.out());
-    assertTrue(run.out().contains("1 record from 1 sheet in " + records + "; 1 sheet: only"));
+    assertTrue(
+        run.out().contains("1 record from 1 sheet in " + records + "; 1 sheet left out: only"));
     assertEquals(ExitStatus.NONE_READABLE, Run.of("read", "--out", records, scan).status());
   }
 

@@ -29,7 +29,7 @@ final class Records {
             List.of(72.0, 100.0, 60.0, 10.0),
             "2500 mAh",
             Method.TABLE_CELL,
-            "vocabulary/capacity",
+            "table/capacity",
             WordSource.TEXT,
             null,
             null,

@@ -173,7 +173,7 @@ final class Cells {
             List.of(),
             "as printed",
             Method.TABLE_CELL,
-            "vocabulary/" + quantity,
+            "table/" + quantity,
             WordSource.TEXT,
             null,
             null,

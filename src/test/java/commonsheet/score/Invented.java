@@ -63,7 +63,7 @@ final class Invented {
             List.of(),
             "as printed",
             Method.TABLE_CELL,
-            "vocabulary/" + quantity,
+            "table/" + quantity,
             WordSource.TEXT,
             null,
             null,
