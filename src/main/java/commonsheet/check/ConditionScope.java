@@ -32,6 +32,8 @@ enum ConditionScope {
 
   private static final double ROOM_HIGH = 30;
 
+  /** Unmodifiable. */
+  @SuppressWarnings("ImmutableEnumChecker")
   private final Set<String> alsoOwnCase;
 
   ConditionScope(Set<String> alsoOwnCase) {

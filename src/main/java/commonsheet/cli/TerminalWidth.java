@@ -15,6 +15,7 @@ final class TerminalWidth {
   private TerminalWidth() {}
 
   /** By the variable COLUMNS, else by the terminal itself; empty where nobody sits at one. */
+  @SuppressWarnings("SystemConsoleNull") // from Java 22 on, stty alone tells
   static OptionalInt columns() {
     String variable = System.getenv("COLUMNS");
     if (variable != null && NUMBER.matcher(variable).matches()) {

@@ -4,7 +4,6 @@ import com.fasterxml.jackson.core.io.JsonStringEncoder;
 import com.fasterxml.jackson.databind.JsonNode;
 import commonsheet.quantity.PlainNumber;
 import java.util.ArrayList;
-import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 
@@ -51,8 +50,7 @@ final class JsonText {
     }
     String deeper = indent + "  ";
     String separator = "{\n";
-    for (Iterator<Map.Entry<String, JsonNode>> members = node.fields(); members.hasNext(); ) {
-      Map.Entry<String, JsonNode> member = members.next();
+    for (Map.Entry<String, JsonNode> member : node.properties()) {
       out.append(separator).append(deeper).append(quoted(member.getKey())).append(": ");
       value(member.getValue(), deeper, pointer + "/" + member.getKey());
       separator = ",\n";
