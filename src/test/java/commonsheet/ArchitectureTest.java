@@ -27,9 +27,11 @@ class ArchitectureTest {
           "sheet", Set.of("quantity"),
           "check", Set.of("record", "quantity"),
           "layout", Set.of("sheet", "record", "quantity"),
+          "chart", Set.of("sheet", "record", "quantity"),
           "score", Set.of("record", "quantity"),
           "export", Set.of("record", "quantity"),
-          "cli", Set.of("quantity", "record", "sheet", "check", "layout", "score", "export"));
+          "cli",
+              Set.of("quantity", "record", "sheet", "check", "layout", "chart", "score", "export"));
 
   @ArchTest
   static void packagesUseOnlyWhatTheArrowsAllow(JavaClasses classes) {

@@ -9,6 +9,7 @@ import java.util.List;
  * @param kind discharge, charge, cycle-life, capacity-over-temperature, …
  * @param points x and y pairs in the units of the axes
  * @param uncertainty half-widths for x and y in the units of the axes
+ * @param doubts why the curve is unsure, one sentence each; empty when it stands as read
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)
 public record Curve(
@@ -22,15 +23,37 @@ public record Curve(
     Uncertainty uncertainty,
     Method method,
     Evidence evidence,
-    Standing standing) {
-  /** What an axis shows, with its UCUM unit. */
-  public record Axis(String quantity, String unit) {}
+    Standing standing,
+    @JsonInclude(JsonInclude.Include.NON_EMPTY) List<String> doubts) {
+  /**
+   * What an axis shows.
+   *
+   * @param quantity such as {@code capacity}, {@code voltage}, {@code time}
+   * @param unit UCUM code of the unit the points are in
+   * @param ticks the marks the scale was read from; empty for points that stand on no chart
+   */
+  public record Axis(
+      String quantity, String unit, @JsonInclude(JsonInclude.Include.NON_EMPTY) List<Tick> ticks) {
+    public Axis {
+      ticks = ticks == null ? List.of() : List.copyOf(ticks);
+    }
+  }
+
+  /**
+   * A mark of a scale.
+   *
+   * @param at its place along the axis, in points from the left or the top of the page
+   * @param value in the unit of the axis
+   * @param text as printed
+   */
+  public record Tick(double at, double value, String text) {}
 
   /** Half-widths in the units of the axes. */
   public record Uncertainty(double x, double y) {}
 
   public Curve {
     conditions = conditions == null ? Conditions.NONE : conditions;
+    doubts = doubts == null ? List.of() : List.copyOf(doubts);
     points = points == null ? List.of() : points.stream().map(List::copyOf).toList();
   }
 }

@@ -6,7 +6,6 @@ import java.awt.Font;
 import java.awt.FontMetrics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
-import java.awt.geom.AffineTransform;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
@@ -67,21 +66,7 @@ public final class PagePicture {
     PDPage page = document.getPage(index);
     Ink ink = PageScanner.scan(page, document.getDocumentCatalog().getOCProperties(), settings);
     int quarters = WordBuilder.sideways(ink.glyphs(), Frame.of(page)) / 90;
-    if (quarters == 0) {
-      return shown;
-    }
-    boolean onSide = quarters % 2 == 1;
-    int width = onSide ? shown.getHeight() : shown.getWidth();
-    int height = onSide ? shown.getWidth() : shown.getHeight();
-    BufferedImage turned = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
-    AffineTransform turn = new AffineTransform();
-    turn.translate(width / 2.0, height / 2.0);
-    turn.quadrantRotate(quarters);
-    turn.translate(-shown.getWidth() / 2.0, -shown.getHeight() / 2.0);
-    Graphics2D graphics = turned.createGraphics();
-    graphics.drawImage(shown, turn, null);
-    graphics.dispose();
-    return turned;
+    return OpenSheet.turned(shown, quarters);
   }
 
   private static void draw(BufferedImage image, List<Mark> marks) {

@@ -128,13 +128,14 @@ class RecordJsonRoundTripTest {
                     "discharge",
                     label,
                     conditions,
-                    new Curve.Axis("capacity", "A.h"),
-                    new Curve.Axis("voltage", "V"),
+                    new Curve.Axis("capacity", "A.h", List.of(new Curve.Tick(128.4, 0.5, "500"))),
+                    new Curve.Axis("voltage", "V", List.of()),
                     p,
                     new Curve.Uncertainty(0.01, 0),
                     Method.VECTOR_CURVE,
                     evidence,
-                    Standing.READ));
+                    Standing.READ,
+                    List.of()));
   }
 
   private static Arbitrary<Finding> findings() {
