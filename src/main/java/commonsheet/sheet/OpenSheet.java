@@ -59,6 +59,32 @@ public final class OpenSheet implements AutoCloseable {
     }
   }
 
+  /**
+   * What a page draws as lines, areas and pictures, upright as {@link SheetReader} sees it.
+   *
+   * @param page from 1
+   * @throws SheetException if the page cannot be read or draws more than the limits allow
+   */
+  public PageDrawing drawing(int page) throws SheetException {
+    PDDocument document = file.document();
+    try {
+      return DrawingScanner.scan(
+          document.getPage(page - 1),
+          page,
+          document.getDocumentCatalog().getOCProperties(),
+          settings);
+    } catch (PageLimitException e) {
+      throw new SheetException(
+          SheetException.Kind.TOO_LARGE,
+          "Page " + page + " of " + file.name() + " " + e.getMessage()
+              + ", which no datasheet needs; print it to a new PDF and read that.");
+    } catch (IOException e) {
+      throw new SheetException(
+          SheetException.Kind.DAMAGED,
+          "Page " + page + " of " + file.name() + " cannot be read; fetch the file again.");
+    }
+  }
+
   /** A picture turned clockwise by quarters of a full turn. */
   static BufferedImage turned(BufferedImage shown, int quarters) {
     if (quarters == 0) {
