@@ -121,8 +121,7 @@ final class Clipping {
       double after = side.room(to, box);
       if (before * after < 0) {
         double t = before / (before - after);
-        kept.add(
-            new Point(from.x() + t * (to.x() - from.x()), from.y() + t * (to.y() - from.y())));
+        kept.add(new Point(from.x() + t * (to.x() - from.x()), from.y() + t * (to.y() - from.y())));
       }
       if (after >= 0) {
         kept.add(to);

@@ -57,8 +57,7 @@ final class DrawingScanner extends PageWalker {
       }
       runs.add(placed);
     }
-    return new DrawnPath(
-        runs, path.filled(), path.rgb(), path.width(), path.dash(), path.order());
+    return new DrawnPath(runs, path.filled(), path.rgb(), path.width(), path.dash(), path.order());
   }
 
   private static PlacedPicture place(PlacedPicture picture, Frame frame) {

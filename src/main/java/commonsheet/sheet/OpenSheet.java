@@ -76,7 +76,12 @@ public final class OpenSheet implements AutoCloseable {
     } catch (PageLimitException e) {
       throw new SheetException(
           SheetException.Kind.TOO_LARGE,
-          "Page " + page + " of " + file.name() + " " + e.getMessage()
+          "Page "
+              + page
+              + " of "
+              + file.name()
+              + " "
+              + e.getMessage()
               + ", which no datasheet needs; print it to a new PDF and read that.");
     } catch (IOException e) {
       throw new SheetException(
