@@ -96,7 +96,8 @@ final class Reconciler {
   private static Optional<Candidate> resolve(
       Candidate c, Optional<Candidate> reference, List<Candidate> all) {
     if (c.rate() != null) {
-      return reference.map(r -> c.withAmperes(c.rate() * r.value(), null, null));
+      return reference.map(
+          r -> c.withAmperes(new Candidate.Amount(c.rate() * r.value(), null, null)));
     }
     if (!c.quantity().endsWith("Current") || c.value() == null) {
       return Optional.of(c);
