@@ -157,6 +157,13 @@ def figure(rng, number, form, renderer, kind, measured, charged):
     if look["style"] == "marker" or any(s["marker"] for s in look["styles"]):
         for c in chart["curves"]:
             c["x"], c["y"] = charts.thinned(c["x"], c["y"], rng.choice([18, 24]) if renderer in ("office",) else 120)
+    if look["legend"] == "near" and kind in ("rate", "temperature"):
+        # Labels beside their curves need room: few curves, far apart, on a larger figure.
+        keep = sorted({0, len(chart["curves"]) // 2, len(chart["curves"]) - 1})
+        chart["curves"] = [chart["curves"][k] for k in keep]
+        look["styles"] = [look["styles"][k] for k in keep]
+        look["width"] = max(look["width"], 340)
+        look["height"] = max(look["height"], round(look["width"] * 0.66))
     percent = kind in ("rate", "temperature", "cycles") and rng.random() < 0.15
     left = [c["y"] for c in chart["curves"] if not c.get("right")]
     x_percent = percent and kind in ("rate", "temperature")

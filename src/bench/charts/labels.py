@@ -45,15 +45,16 @@ def _near(rng, frame, spec):
                 px, py = line[at]
                 if side == "right":
                     box = [px + 3, py - size * 0.4, px + 3 + wide, py + size * 0.4]
-                elif side == "above":
-                    box = [px - wide / 2, py + 2.5, px + wide / 2, py + 2.5 + 0.8 * size]
                 else:
-                    box = [px - wide / 2, py - 2.5 - 0.8 * size, px + wide / 2, py - 2.5]
+                    # Clear of the curve over the whole width of the label, however it slopes.
+                    under = line[np.abs(line[:, 0] - px) <= wide / 2, 1]
+                    foot = under.max() + 2 if side == "above" else under.min() - 2 - 0.75 * size
+                    box = [px - wide / 2, foot, px + wide / 2, foot + 0.75 * size]
                 if box[0] < frame.left + 2 or box[2] > frame.right - 2 or box[1] < frame.bottom + 2 or box[3] > frame.top - 2:
                     continue
                 own = _gap(line, box)
                 others = min(_gap(o, box) for j, o in enumerate(frame.lines) if j != k) if len(frame.lines) > 1 else 99
-                if own < 1.2 or others < 1.5 * max(own, 2) or any(_overlaps(box, b, 2) for b in boxes):
+                if own < 1.2 or others < 1.3 * max(own, 2) or any(_overlaps(box, b, 2) for b in boxes):
                     continue
                 score = others - own
                 if best is None or score > best[0]:
