@@ -16,28 +16,68 @@ import java.util.List;
  * @param model the model whose column it stands in, null where the sheet describes one model
  * @param note what was added beyond the words printed, for the evidence; null where nothing was
  * @param doubts why it may be wrong
- * @param confidence of the recognised words, null where the words are the file's own
  */
 record Candidate(
     String quantity,
     Statistic statistic,
-    Double value,
-    Double low,
-    Double high,
+    Amount amount,
     Double rate,
     Conditions conditions,
-    int page,
-    Box box,
-    String text,
-    Method method,
-    String rule,
-    Double confidence,
+    Place place,
     boolean mentioned,
     String model,
     String note,
     List<String> doubts) {
   Candidate {
     doubts = List.copyOf(doubts);
+  }
+
+  /** A value, a range or both, in the quantity's canonical unit; null for what is not stated. */
+  record Amount(Double value, Double low, Double high) {
+    static final Amount UNKNOWN = new Amount(null, null, null);
+  }
+
+  /**
+   * Where it stands and how it was read there.
+   *
+   * @param confidence of the recognised words, null where the words are the file's own
+   */
+  record Place(int page, Box box, String text, Method method, String rule, Double confidence) {}
+
+  Double value() {
+    return amount.value();
+  }
+
+  Double low() {
+    return amount.low();
+  }
+
+  Double high() {
+    return amount.high();
+  }
+
+  int page() {
+    return place.page();
+  }
+
+  Box box() {
+    return place.box();
+  }
+
+  String text() {
+    return place.text();
+  }
+
+  Method method() {
+    return place.method();
+  }
+
+  String rule() {
+    return place.rule();
+  }
+
+  Double confidence() {
+    return place.confidence();
   }
 
   Candidate doubted(String doubt) {
@@ -47,128 +87,39 @@ record Candidate(
     List<String> more = new ArrayList<>(doubts);
     more.add(doubt);
     return new Candidate(
-        quantity,
-        statistic,
-        value,
-        low,
-        high,
-        rate,
-        conditions,
-        page,
-        box,
-        text,
-        method,
-        rule,
-        confidence,
-        mentioned,
-        model,
-        note,
-        more);
+        quantity, statistic, amount, rate, conditions, place, mentioned, model, note, more);
   }
 
   Candidate called(Statistic other) {
     return new Candidate(
-        quantity,
-        other,
-        value,
-        low,
-        high,
-        rate,
-        conditions,
-        page,
-        box,
-        text,
-        method,
-        rule,
-        confidence,
-        mentioned,
-        model,
-        note,
-        doubts);
+        quantity, other, amount, rate, conditions, place, mentioned, model, note, doubts);
+  }
+
+  /**
+   * The same claim as one of another quantity; a statistic of the one says nothing of the other.
+   */
+  Candidate ofQuantity(String other, Amount its) {
+    return new Candidate(other, null, its, rate, conditions, place, mentioned, model, note, doubts);
   }
 
   Candidate with(Conditions other) {
     return new Candidate(
-        quantity,
-        statistic,
-        value,
-        low,
-        high,
-        rate,
-        other,
-        page,
-        box,
-        text,
-        method,
-        rule,
-        confidence,
-        mentioned,
-        model,
-        note,
-        doubts);
+        quantity, statistic, amount, rate, other, place, mentioned, model, note, doubts);
   }
 
-  Candidate withAmperes(double amperes, Double lowAmperes, Double highAmperes) {
+  Candidate withAmperes(Amount amperes) {
     return new Candidate(
-        quantity,
-        statistic,
-        amperes,
-        lowAmperes,
-        highAmperes,
-        rate,
-        conditions,
-        page,
-        box,
-        text,
-        method,
-        rule,
-        confidence,
-        mentioned,
-        model,
-        note,
-        doubts);
+        quantity, statistic, amperes, rate, conditions, place, mentioned, model, note, doubts);
   }
 
   Candidate asMention() {
     return new Candidate(
-        quantity,
-        statistic,
-        value,
-        low,
-        high,
-        rate,
-        conditions,
-        page,
-        box,
-        text,
-        method,
-        rule,
-        confidence,
-        true,
-        model,
-        note,
-        doubts);
+        quantity, statistic, amount, rate, conditions, place, true, model, note, doubts);
   }
 
   Candidate ofModel(String name) {
     return new Candidate(
-        quantity,
-        statistic,
-        value,
-        low,
-        high,
-        rate,
-        conditions,
-        page,
-        box,
-        text,
-        method,
-        rule,
-        confidence,
-        mentioned,
-        name,
-        note,
-        doubts);
+        quantity, statistic, amount, rate, conditions, place, mentioned, name, note, doubts);
   }
 
   /** With conditions that a layout holds for its sheets and this place does not state. */
@@ -177,28 +128,10 @@ record Candidate(
     if (all.equals(conditions)) {
       return this;
     }
-    String added =
-        "conditions by default of layout "
-            + layout
-            + ": "
-            + String.join(", ", defaults.values().keySet());
+    String names = String.join(", ", defaults.values().keySet());
+    String added = "conditions by default of layout " + layout + ": " + names;
+    String whole = note == null ? added : note + "; " + added;
     return new Candidate(
-        quantity,
-        statistic,
-        value,
-        low,
-        high,
-        rate,
-        all,
-        page,
-        box,
-        text,
-        method,
-        rule,
-        confidence,
-        mentioned,
-        model,
-        note == null ? added : note + "; " + added,
-        doubts);
+        quantity, statistic, amount, rate, all, place, mentioned, model, whole, doubts);
   }
 }

@@ -52,17 +52,18 @@ final class Candidates {
     return new Candidate(
         quantity,
         statistic,
-        isRate ? null : canonical.value(),
-        isRate ? null : canonical.low(),
-        isRate ? null : canonical.high(),
+        isRate
+            ? Candidate.Amount.UNKNOWN
+            : new Candidate.Amount(canonical.value(), canonical.low(), canonical.high()),
         rate,
         conditions,
-        piece.page(),
-        piece.box(figure.start(), figure.end()),
-        evidenceText(entry, piece),
-        entry.method(),
-        rule + "/" + quantity,
-        piece.recognisedConfidence(figure.start(), figure.end()),
+        new Candidate.Place(
+            piece.page(),
+            piece.box(figure.start(), figure.end()),
+            evidenceText(entry, piece),
+            entry.method(),
+            rule + "/" + quantity,
+            piece.recognisedConfidence(figure.start(), figure.end())),
         false,
         null,
         null,

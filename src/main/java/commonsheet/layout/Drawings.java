@@ -110,7 +110,7 @@ final class Drawings {
     boolean length = figure.unit() == null || figure.unit().dimension() == Dimension.LENGTH;
     boolean limited =
         figure.low() != null
-            || figure.bound() == Bound.AT_MOST && LIMIT.matcher(figure.text()).find();
+            || (figure.bound() == Bound.AT_MOST && LIMIT.matcher(figure.text()).find());
     String rest = text.text().substring(0, figure.start()) + text.text().substring(figure.end());
     boolean alone = rest.chars().filter(Character::isLetter).count() <= 2;
     return length && limited && alone && figure.value() != null
@@ -133,17 +133,16 @@ final class Drawings {
     return new Candidate(
         quantity,
         statistic,
-        millimetres.value(),
-        millimetres.low(),
-        millimetres.high(),
+        new Candidate.Amount(millimetres.value(), millimetres.low(), millimetres.high()),
         null,
         Conditions.NONE,
-        text.page(),
-        text.box(),
-        text.shown(),
-        Method.TEXT_LINE,
-        "drawing/" + quantity,
-        text.recognisedConfidence(0, text.text().length()),
+        new Candidate.Place(
+            text.page(),
+            text.box(),
+            text.shown(),
+            Method.TEXT_LINE,
+            "drawing/" + quantity,
+            text.recognisedConfidence(0, text.text().length())),
         true,
         null,
         null,

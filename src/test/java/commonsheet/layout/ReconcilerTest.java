@@ -39,17 +39,16 @@ class ReconcilerTest {
     return new Candidate(
         quantity,
         null,
-        value,
-        null,
-        null,
+        new Candidate.Amount(value, null, null),
         rate,
         Conditions.NONE,
-        page,
-        new Box(50, 100, 40, 10),
-        quantity + " as printed",
-        mentioned ? Method.TEXT_LINE : Method.TABLE_CELL,
-        (mentioned ? "mention/" : "table/") + quantity,
-        null,
+        new Candidate.Place(
+            page,
+            new Box(50, 100, 40, 10),
+            quantity + " as printed",
+            mentioned ? Method.TEXT_LINE : Method.TABLE_CELL,
+            (mentioned ? "mention/" : "table/") + quantity,
+            null),
         mentioned,
         null,
         null,
@@ -70,7 +69,7 @@ class ReconcilerTest {
   @Test
   void theRepeatThatSaysMoreKeepsItsPlace() {
     Candidate other = said("mass", 46.0, 3);
-    Candidate withTolerance = other.withAmperes(46, 45.0, 47.0);
+    Candidate withTolerance = other.withAmperes(new Candidate.Amount(46.0, 45.0, 47.0));
     List<Statement> decided = reconciler.decide(List.of(said("mass", 46.0, 1), withTolerance));
     assertEquals(1, decided.size());
     assertEquals(3, decided.get(0).evidence().page());
