@@ -40,7 +40,9 @@ final class AxesReader {
     AxisScales scales = new AxisScales(plot);
     AxisScales.Found below = scales.on(Side.BOTTOM, labels);
     AxisScales.Found above =
-        below.axes().isEmpty() ? scales.on(Side.TOP, labels) : new AxisScales.Found(List.of(), List.of());
+        below.axes().isEmpty()
+            ? scales.on(Side.TOP, labels)
+            : new AxisScales.Found(List.of(), List.of());
     List<ReadAxis> level = below.axes().isEmpty() ? above.axes() : below.axes();
     List<TickLabel> free = without(labels, level);
     AxisScales.Found left = scales.on(Side.LEFT, free);

@@ -62,8 +62,7 @@ record AxisChoice(ReadAxis axis, AxisMeasure measure, List<String> doubts) {
     return "Nothing says which of the y axes this curve belongs to.";
   }
 
-  private static AxisChoice byShape(
-      Trace trace, List<AxisChoice> ways, ChartKind kind, Box frame) {
+  private static AxisChoice byShape(Trace trace, List<AxisChoice> ways, ChartKind kind, Box frame) {
     AxisChoice only = null;
     int fitting = 0;
     for (AxisChoice way : ways) {

@@ -148,8 +148,7 @@ final class AxisScales {
     List<ScaleFit.Mark> middles =
         labels.stream().map(l -> new ScaleFit.Mark(side.along(l.box()), l)).toList();
     double distance = medianDistance(middles);
-    double tolerance =
-        Math.max(LEAST_TOLERANCE, Math.min(GREATEST_TOLERANCE, HAND_SET * distance));
+    double tolerance = Math.max(LEAST_TOLERANCE, Math.min(GREATEST_TOLERANCE, HAND_SET * distance));
     double height = labels.stream().mapToDouble(l -> l.box().height()).average().orElse(0);
     Optional<ScaleFit.Fit> loose =
         ScaleFit.of(middles, tolerance, OFF_MIDDLE * height + drawnFloor());
@@ -159,10 +158,8 @@ final class AxisScales {
     ScaleFit.Fit fit = loose.get();
     Optional<ScaleFit.Fit> tied = tied(side, fit, distance, height);
     boolean onTicks = tied.isPresent();
-    Box box =
-        Box.around(tied.orElse(fit).in().stream().map(mark -> mark.label().box()).toList());
-    return Optional.of(
-        new ReadAxis(side, tied.orElse(fit), onTicks, box, List.of(), null, null));
+    Box box = Box.around(tied.orElse(fit).in().stream().map(mark -> mark.label().box()).toList());
+    return Optional.of(new ReadAxis(side, tied.orElse(fit), onTicks, box, List.of(), null, null));
   }
 
   private double drawnFloor() {

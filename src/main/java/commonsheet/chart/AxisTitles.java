@@ -143,8 +143,6 @@ final class AxisTitles {
 
   /** "20C" beside an axis is a temperature. */
   private static TradeUnit lone(TradeUnit unit) {
-    return unit.dimension() == Dimension.RATE
-        ? new TradeUnit("Cel", Dimension.TEMPERATURE)
-        : unit;
+    return unit.dimension() == Dimension.RATE ? new TradeUnit("Cel", Dimension.TEMPERATURE) : unit;
   }
 }

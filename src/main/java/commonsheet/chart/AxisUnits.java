@@ -44,7 +44,8 @@ final class AxisUnits {
       }
     }
     String target = unit.dimension() == Dimension.RATIO ? "%" : measure.unit();
-    if (unit.dimension() == Dimension.OTHER || !ChartWords.standard().fits(measure, unit.dimension())) {
+    if (unit.dimension() == Dimension.OTHER
+        || !ChartWords.standard().fits(measure, unit.dimension())) {
       target = unit.ucum();
     }
     String from = unit.ucum();
@@ -67,16 +68,17 @@ final class AxisUnits {
     }
     boolean share =
         axis.title() != null
-            && axis.title().toLowerCase(java.util.Locale.ROOT).matches(
-                ".*(retention|relative|ratio|rate|保持|维持|維持|比).*");
+            && axis.title()
+                .toLowerCase(java.util.Locale.ROOT)
+                .matches(".*(retention|relative|ratio|rate|保持|维持|維持|比).*");
     return switch (measure.quantity()) {
-      case "capacity" -> share && most > 1.5 && most <= 200
-          ? new TradeUnit("%", Dimension.RATIO)
-          : new TradeUnit(most > MILLI ? "mA.h" : "A.h", Dimension.CHARGE);
+      case "capacity" ->
+          share && most > 1.5 && most <= 200
+              ? new TradeUnit("%", Dimension.RATIO)
+              : new TradeUnit(most > MILLI ? "mA.h" : "A.h", Dimension.CHARGE);
       case "current" -> new TradeUnit(most > MILLI ? "mA" : "A", Dimension.CURRENT);
       case "voltage" -> new TradeUnit(most > 100 ? "mV" : "V", Dimension.VOLTAGE);
-      case "time" -> new TradeUnit(
-          most <= 12 ? "h" : most <= 600 ? "min" : "s", Dimension.TIME);
+      case "time" -> new TradeUnit(most <= 12 ? "h" : most <= 600 ? "min" : "s", Dimension.TIME);
       case "resistance" -> new TradeUnit(most < 1 ? "Ohm" : "mOhm", Dimension.RESISTANCE);
       case "energy" -> new TradeUnit("W.h", Dimension.ENERGY);
       case "temperature" -> new TradeUnit("Cel", Dimension.TEMPERATURE);

@@ -64,8 +64,7 @@ public record Chart(
     }
     List<Finding> told = new ArrayList<>();
     for (Finding finding : findings) {
-      List<String> about =
-          finding.about().stream().map(id -> names.getOrDefault(id, id)).toList();
+      List<String> about = finding.about().stream().map(id -> names.getOrDefault(id, id)).toList();
       told.add(
           new Finding(
               finding.rule(), finding.severity(), about, finding.message(), finding.source()));

@@ -53,8 +53,7 @@ final class ChartAssembly {
     Conditions common = CommonConditions.of(kind, captions.said());
     if (axes.faults().isEmpty()) {
       List<NamedTrace> named = named(traces, captions, kind);
-      curves.addAll(
-          new CurveFamily(plot, axes, kind, common, capacity).curves(named, findings));
+      curves.addAll(new CurveFamily(plot, axes, kind, common, capacity).curves(named, findings));
     } else {
       findings.add(noScale());
     }
@@ -131,7 +130,8 @@ final class ChartAssembly {
     }
     for (String sentence : lines.leftOut()) {
       findings.add(
-          new Finding("chart/left-out", Severity.NOTE, ids, place() + ": " + sentence + ".", SOURCE));
+          new Finding(
+              "chart/left-out", Severity.NOTE, ids, place() + ": " + sentence + ".", SOURCE));
     }
     if (traces.isEmpty()) {
       findings.add(

@@ -45,8 +45,8 @@ enum ChartKind {
       return OTHER;
     }
     return switch (x) {
-      case "capacity", "stateOfCharge", "depthOfDischarge", "energy" -> overCapacity(
-          x, ys, named, falling);
+      case "capacity", "stateOfCharge", "depthOfDischarge", "energy" ->
+          overCapacity(x, ys, named, falling);
       case "time" -> overTime(ys, named, falling);
       case "cycles" -> ys.isEmpty() ? OTHER : CYCLE_LIFE;
       case "temperature" -> ys.contains("capacity") ? CAPACITY_OVER_TEMPERATURE : OTHER;

@@ -9,8 +9,8 @@ final class CommonConditions {
   private CommonConditions() {}
 
   /**
-   * Those of the half of the cycle the chart shows, then those said of neither; of the charge before
-   * a discharge everything but its temperature.
+   * Those of the half of the cycle the chart shows, then those said of neither; of the charge
+   * before a discharge everything but its temperature.
    */
   static Conditions of(ChartKind kind, ConditionReader.Said said) {
     if (kind == ChartKind.CHARGE) {

@@ -10,8 +10,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Reads conditions from captions, boxes and labels: "Charge: CC-CV 0.5C (max) 4.20V, 65mA cut-off at
- * 25°C". What a figure means follows from its unit, from whether charge or discharge was last
+ * Reads conditions from captions, boxes and labels: "Charge: CC-CV 0.5C (max) 4.20V, 65mA cut-off
+ * at 25°C". What a figure means follows from its unit, from whether charge or discharge was last
  * spoken of, and from a word for the end of it close by.
  */
 final class ConditionReader {
@@ -130,7 +130,8 @@ final class ConditionReader {
       return true;
     }
     String before =
-        lower.substring(Math.max(0, figure.start() - CLOSE), Math.min(figure.start(), lower.length()));
+        lower.substring(
+            Math.max(0, figure.start() - CLOSE), Math.min(figure.start(), lower.length()));
     int last = Math.max(before.lastIndexOf(','), before.lastIndexOf(';'));
     return words.ends().isIn(last < 0 ? before : before.substring(last + 1))
         && !before.matches(".*\\d.*");
@@ -191,5 +192,4 @@ final class ConditionReader {
   private static Said either(String name, double value) {
     return new Said(Conditions.NONE, Conditions.NONE, Conditions.NONE.with(name, value));
   }
-
 }

@@ -131,7 +131,8 @@ final class CurveBuilder {
       doubts.add("The line leaves the frame of the plot.");
     }
     if (back > BACKWARDS * frame.width() + 2 * trace.errorX()) {
-      doubts.add("The line runs back on itself, so that one place of the x axis has several values.");
+      doubts.add(
+          "The line runs back on itself, so that one place of the x axis has several values.");
     }
     return doubts;
   }
@@ -166,8 +167,7 @@ final class CurveBuilder {
         List.of());
   }
 
-  private static List<List<Double>> rounded(
-      List<double[]> points, Curve.Uncertainty uncertainty) {
+  private static List<List<Double>> rounded(List<double[]> points, Curve.Uncertainty uncertainty) {
     List<List<Double>> rounded = new ArrayList<>();
     for (double[] point : points) {
       rounded.add(

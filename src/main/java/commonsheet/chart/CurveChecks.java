@@ -11,7 +11,9 @@ final class CurveChecks {
   /** No single cell is charged to more or discharged to less. */
   private static final double MOST_VOLTS = 6;
 
-  /** Voltage may recover at first in the cold, but not by more than this share of its fall later. */
+  /**
+   * Voltage may recover at first in the cold, but not by more than this share of its fall later.
+   */
   private static final double RISE = 0.15;
 
   /** From this share of the way on a discharge only falls. */

@@ -39,8 +39,7 @@ final class CurveFamily {
     int without = 0;
     for (NamedTrace one : named) {
       LabelMeaning meaning = one.label() == null ? null : one.label().meaning();
-      AxisChoice choice =
-          AxisChoice.of(one.trace(), meaning, axes.ys(), kind, plot.frame());
+      AxisChoice choice = AxisChoice.of(one.trace(), meaning, axes.ys(), kind, plot.frame());
       if (x == null || choice == null) {
         without++;
         continue;
@@ -80,9 +79,7 @@ final class CurveFamily {
     }
     if (axis.titles().isEmpty()) {
       doubts.add(
-          "The x axis has no title; its numbers are taken for "
-              + shown.measure().quantity()
-              + ".");
+          "The x axis has no title; its numbers are taken for " + shown.measure().quantity() + ".");
     }
     AxisUnits.Canonical canonical = AxisUnits.of(axis, shown);
     doubts.addAll(canonical.doubts());
@@ -107,7 +104,11 @@ final class CurveFamily {
       doubts.add("The scale of the " + name + " rests on two numbers, which nothing checks.");
     } else if (recognised && !axis.vouched()) {
       doubts.add(
-          "The scale of the " + name + " rests on only " + in + " numbers recognised in a picture.");
+          "The scale of the "
+              + name
+              + " rests on only "
+              + in
+              + " numbers recognised in a picture.");
     }
     return doubts;
   }

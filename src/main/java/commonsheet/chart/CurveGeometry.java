@@ -51,8 +51,7 @@ final class CurveGeometry {
             ? 0
             : Math.max(
                 0,
-                Math.min(
-                    1, ((place.x() - from.x()) * dx + (place.y() - from.y()) * dy) / length));
+                Math.min(1, ((place.x() - from.x()) * dx + (place.y() - from.y()) * dy) / length));
     return place.distance(new Point(from.x() + along * dx, from.y() + along * dy));
   }
 

@@ -178,9 +178,7 @@ final class CurveLabels {
       if (Math.min(from, to) <= reach && nearest(pointer, Math.min(from, to))) {
         boolean turned = to < from && !pointer.arrow();
         leading.add(
-            turned
-                ? new Pointer(pointer.to(), pointer.from(), false, pointer.rgb())
-                : pointer);
+            turned ? new Pointer(pointer.to(), pointer.from(), false, pointer.rgb()) : pointer);
       }
     }
     return leading;

@@ -18,7 +18,6 @@ record LabelMeaning(Conditions conditions, Measure measure, boolean plain, Doubl
 
   /** The same label with its bare C read as a temperature or a rate. */
   LabelMeaning loneCAs(String condition) {
-    return new LabelMeaning(
-        Conditions.NONE.with(condition, loneC), measure, plain, loneC);
+    return new LabelMeaning(Conditions.NONE.with(condition, loneC), measure, plain, loneC);
   }
 }

@@ -45,8 +45,7 @@ final class LabelReader {
     Matcher numbered = NUMBERED_CYCLE.matcher(folded);
     if (cycle.matches() || numbered.matches()) {
       double number = Double.parseDouble(cycle.matches() ? cycle.group(1) : numbered.group(1));
-      return new LabelMeaning(
-          Conditions.NONE.with(Conditions.CYCLES, number), null, true, null);
+      return new LabelMeaning(Conditions.NONE.with(Conditions.CYCLES, number), null, true, null);
     }
     ConditionReader.Said said = conditions.read(folded, context);
     Conditions all = said.discharge().withMissingFrom(said.either()).withMissingFrom(said.charge());

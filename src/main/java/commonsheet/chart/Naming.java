@@ -59,8 +59,7 @@ final class Naming {
     List<NamedTrace> named = new ArrayList<>();
     for (int i = 0; i < traces.size(); i++) {
       CurveLabel label = labelOf[i] < 0 ? null : labels.get(labelOf[i]);
-      List<String> doubts =
-          label == null ? unnamed() : doubts(i, labelOf, byOrder.contains(i));
+      List<String> doubts = label == null ? unnamed() : doubts(i, labelOf, byOrder.contains(i));
       named.add(new NamedTrace(traces.get(i), label, doubts));
     }
     return named;
@@ -96,7 +95,8 @@ final class Naming {
     }
     int rank = 0;
     for (Trace other : traces) {
-      rank += other != traces.get(curve) && CurveGeometry.above(other, traces.get(curve)) > 0 ? 1 : 0;
+      rank +=
+          other != traces.get(curve) && CurveGeometry.above(other, traces.get(curve)) > 0 ? 1 : 0;
     }
     int wanted = 0;
     LabelMeaning meaning = labels.get(label).meaning();
@@ -125,8 +125,7 @@ final class Naming {
       return List.of();
     }
     curves.sort((a, b) -> CurveGeometry.above(traces.get(a), traces.get(b)) > 0 ? -1 : 1);
-    free.sort(
-        (a, b) -> -order.expected(labels.get(a).meaning(), labels.get(b).meaning()));
+    free.sort((a, b) -> -order.expected(labels.get(a).meaning(), labels.get(b).meaning()));
     for (int k = 0; k < curves.size(); k++) {
       labelOf[curves.get(k)] = free.get(k);
     }

@@ -144,8 +144,7 @@ record Phrase(List<Word> words, Box box, int turn) {
   }
 
   private static double thickness(Word word) {
-    return Math.max(
-        0.1, word.turn() % 180 == 0 ? word.box().height() : word.box().width());
+    return Math.max(0.1, word.turn() % 180 == 0 ? word.box().height() : word.box().width());
   }
 
   private static double gap(Word left, Word right) {

@@ -14,8 +14,9 @@ final class UnitText {
   private UnitText() {}
 
   /**
-   * The unit of a text that is nothing but a unit, such as {@code mAH}, {@code (V)} or {@code hour};
-   * null for any other text. A lone C is a degree Celsius where the measure is a temperature.
+   * The unit of a text that is nothing but a unit, such as {@code mAH}, {@code (V)} or {@code
+   * hour}; null for any other text. A lone C is a degree Celsius where the measure is a
+   * temperature.
    *
    * @param measure what is measured, or null
    */
