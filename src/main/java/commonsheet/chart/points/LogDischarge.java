@@ -13,8 +13,7 @@ import java.util.List;
  * @param ambient mean temperature of the surroundings in °C; not a number where not logged
  * @param edge charge that can have flowed before the first sample or after the last, in A.h
  */
-record LogDischarge(
-    double[] charge, double[] voltage, double[] load, double ambient, double edge) {
+record LogDischarge(double[] charge, double[] voltage, double[] load, double ambient, double edge) {
   /** Below this share of the strongest current the cell counts as resting. */
   private static final double REST = 0.01;
 
@@ -44,8 +43,7 @@ record LogDischarge(
         discharges.add(discharge(samples, run, REST * strongest));
       }
     }
-    double largest =
-        discharges.stream().mapToDouble(LogDischarge::total).max().orElse(0);
+    double largest = discharges.stream().mapToDouble(LogDischarge::total).max().orElse(0);
     return discharges.stream().filter(d -> d.total() > 0 && d.total() >= WORTH * largest).toList();
   }
 

@@ -86,8 +86,7 @@ final class LogReader {
                 + " samples; cut it to the discharge, or keep every tenth line");
       }
     }
-    return new Log(
-        samples, step(current, currentDecimals), step(voltage, voltageDecimals));
+    return new Log(samples, step(current, currentDecimals), step(voltage, voltageDecimals));
   }
 
   /** The column of a quantity, which has to be there. */

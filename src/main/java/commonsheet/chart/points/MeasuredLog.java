@@ -11,8 +11,8 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * Discharges that a user measured: a log of time, current and voltage becomes curves of voltage over
- * charge, with method {@code measured}. The charge is the current integrated over time by
+ * Discharges that a user measured: a log of time, current and voltage becomes curves of voltage
+ * over charge, with method {@code measured}. The charge is the current integrated over time by
  * trapezia.
  */
 public final class MeasuredLog {
@@ -45,8 +45,8 @@ public final class MeasuredLog {
    * @param path a text file of at most 256 MB and five million samples
    * @return the discharges in the order of time, without ids; at least one. Those of less than half
    *     the charge of the largest are left out
-   * @throws PointsException where the file is none, a column is missing or has no unit, a cell is no
-   *     number, the time goes back, or nothing is discharged
+   * @throws PointsException where the file is none, a column is missing or has no unit, a cell is
+   *     no number, the time goes back, or nothing is discharged
    */
   public static List<Curve> read(Path path) throws PointsException {
     PointsFile file = PointsFile.of(path);
@@ -67,8 +67,7 @@ public final class MeasuredLog {
     String sha256 = file.sha256();
     List<Curve> curves = new ArrayList<>();
     for (LogDischarge discharge : discharges) {
-      String label =
-          discharges.size() == 1 ? file.stem() : file.stem() + " " + (curves.size() + 1);
+      String label = discharges.size() == 1 ? file.stem() : file.stem() + " " + (curves.size() + 1);
       curves.add(curve(discharge, log, label, file.name(), sha256));
     }
     return curves;
@@ -78,13 +77,11 @@ public final class MeasuredLog {
       LogDischarge discharge, LogReader.Log log, String label, String name, String sha256) {
     double[] voltage = discharge.voltage();
     double duration = discharge.total() / mean(discharge.load()) * SECONDS_PER_HOUR;
-    double errorX =
-        discharge.edge() + log.currentStep() / 2 * duration / SECONDS_PER_HOUR;
+    double errorX = discharge.edge() + log.currentStep() / 2 * duration / SECONDS_PER_HOUR;
     double errorY = log.voltageStep() / 2;
     double toleranceX = Math.max(THINNING * errorX, FINEST_CHARGE * discharge.total());
     double toleranceY = Math.max(THINNING * errorY, FINEST_VOLTAGE);
-    Thinning.Result thinned =
-        Thinning.thin(discharge.charge(), voltage, toleranceX, toleranceY);
+    Thinning.Result thinned = Thinning.thin(discharge.charge(), voltage, toleranceX, toleranceY);
     double scale = thinned.scale() / THINNING;
     List<String> doubts = new ArrayList<>();
     Conditions conditions = conditions(discharge, doubts);

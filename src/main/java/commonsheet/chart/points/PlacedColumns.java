@@ -49,7 +49,8 @@ record PlacedColumns(
           values.isEmpty()
               ? "no line names the columns; name the values of both axes with their units, such as"
                   + " capacity / mAh,voltage / V"
-              : "a chart has the values of two axes, and the columns name " + values.size()
+              : "a chart has the values of two axes, and the columns name "
+                  + values.size()
                   + ": "
                   + String.join(", ", values.stream().map(i -> headings.get(i).text()).toList()));
     }

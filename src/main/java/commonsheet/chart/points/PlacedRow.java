@@ -47,9 +47,7 @@ final class PlacedRow {
       decimals[0] = Math.max(decimals[0], table.decimals(row, columns.valueX()));
       decimals[1] = Math.max(decimals[1], table.decimals(row, columns.valueY()));
     }
-    line(curves)
-        .points()
-        .add(new PlacedRows.Point(placed, placed ? left : x, placed ? top : y));
+    line(curves).points().add(new PlacedRows.Point(placed, placed ? left : x, placed ? top : y));
   }
 
   /** The row's curve, whose page, kind and conditions may stand in its first row only. */

@@ -43,8 +43,7 @@ final class PlacedScale {
     List<AxisReference.Mark> down = new ArrayList<>();
     for (PlacedRows.Mark mark : rows.marks()) {
       if (mark.x() != null && mark.y() != null) {
-        corners.add(
-            new PlaneReference.Mark(mark.left(), mark.top(), mark.x(), mark.y()));
+        corners.add(new PlaneReference.Mark(mark.left(), mark.top(), mark.x(), mark.y()));
       }
       if (mark.x() != null) {
         across.add(new AxisReference.Mark(mark.left(), mark.x()));
@@ -121,17 +120,14 @@ final class PlacedScale {
         byEye(points, 1, rows.headingY(), rows.decimalsY()));
   }
 
-  private static double error(
-      AxisReference axis, Stream<Double> places, double placing) {
+  private static double error(AxisReference axis, Stream<Double> places, double placing) {
     return places.mapToDouble(place -> axis.error(place, placing)).max().orElse(0);
   }
 
-  private static double byEye(
-      List<List<Double>> points, int axis, Heading heading, int decimals) {
+  private static double byEye(List<List<Double>> points, int axis, Heading heading, int decimals) {
     double least = points.stream().mapToDouble(p -> p.get(axis)).min().orElse(0);
     double most = points.stream().mapToDouble(p -> p.get(axis)).max().orElse(0);
-    double digit =
-        Math.abs(heading.canonical(Math.pow(10, -decimals)) - heading.canonical(0)) / 2;
+    double digit = Math.abs(heading.canonical(Math.pow(10, -decimals)) - heading.canonical(0)) / 2;
     return Math.max(BY_EYE * (most - least), digit);
   }
 

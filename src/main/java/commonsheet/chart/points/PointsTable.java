@@ -23,7 +23,8 @@ final class PointsTable implements AutoCloseable {
   private static final int MOST_LINES_BEFORE = 200;
 
   private static final List<Character> DIVIDERS = List.of(',', ';', '\t');
-  private static final Pattern NUMBER = Pattern.compile("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d+)?");
+  private static final Pattern NUMBER =
+      Pattern.compile("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d+)?");
   private static final Pattern WITH_COMMA = Pattern.compile("[+-]?\\d+,\\d+([eE][+-]?\\d+)?");
   private static final Pattern WITH_POINT = Pattern.compile("[+-]?\\d+\\.\\d+([eE][+-]?\\d+)?");
 
@@ -75,8 +76,7 @@ final class PointsTable implements AutoCloseable {
       Head best = new Head(0, ',', List.of(), 0);
       for (int i = 0; i < lines.size(); i++) {
         for (char divider : DIVIDERS) {
-          List<Heading> headings =
-              cells(lines.get(i), divider).stream().map(Heading::of).toList();
+          List<Heading> headings = cells(lines.get(i), divider).stream().map(Heading::of).toList();
           int score = suits.applyAsInt(headings);
           if (score > best.score()) {
             best = new Head(i + 1, divider, headings, score);

@@ -26,8 +26,7 @@ class MeasuredLogTest {
   private static final String BDF = "Test Time / s,Current / A,Voltage / V\n";
 
   /** One hour at 2 A from 4 V to 3 V, with a rest before and after. */
-  private static final String HOUR =
-      "0,0,4.1\n10,-2,4.0\n1810,-2,3.5\n3610,-2,3.0\n3620,0,3.2\n";
+  private static final String HOUR = "0,0,4.1\n10,-2,4.0\n1810,-2,3.5\n3610,-2,3.0\n3620,0,3.2\n";
 
   @TempDir private Path folder;
 
@@ -37,8 +36,8 @@ class MeasuredLogTest {
    */
   @ParameterizedTest
   @CsvSource({"1, 30.6, 30.29, 30.34", "2, 61.2, 29.89, 29.97", "3, 91.8, 28.40, 28.72"})
-  void publishedLogsOfACyclerGiveTheirCapacity(
-      String rate, double current, double low, double high) throws Exception {
+  void publishedLogsOfACyclerGiveTheirCapacity(String rate, double current, double low, double high)
+      throws Exception {
     String names =
         "Exclude,Time(s),Cycle,Loop,Loop,Loop,Step,StepTime(s),Current(A),Voltage(V),Power(W),"
             + "Capacity(Ah),Energy(Wh),Mode,Data,\n";
@@ -134,7 +133,8 @@ class MeasuredLogTest {
 
   @Test
   void theSurroundingsTemperatureIsACondition() throws Exception {
-    String names = "Test Time / s,Current / A,Voltage / V,Ambient Temperature / degC,Temperature / degC";
+    String names =
+        "Test Time / s,Current / A,Voltage / V,Ambient Temperature / degC,Temperature / degC";
     Curve curve = only(names + "\n0,-2,4.0,24.8,25\n3600,-2,3.0,25.2,41\n");
     assertEquals(25.0, curve.conditions().get(Conditions.TEMPERATURE));
   }
@@ -217,7 +217,8 @@ class MeasuredLogTest {
 
   @Test
   void utf16WithItsMarkIsRead() throws Exception {
-    Path log = Files.write(folder.resolve("log.csv"), (BDF + HOUR).getBytes(StandardCharsets.UTF_16));
+    Path log =
+        Files.write(folder.resolve("log.csv"), (BDF + HOUR).getBytes(StandardCharsets.UTF_16));
     assertEquals(2.0, charge(MeasuredLog.read(log).get(0)), 1e-9);
   }
 

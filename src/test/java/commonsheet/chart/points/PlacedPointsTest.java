@@ -49,8 +49,7 @@ class PlacedPointsTest {
   @Test
   void placesOnThePageAreReadByTwoMarksPerAxis() throws Exception {
     Curve curve =
-        read(
-                """
+        read("""
                 page,curve,x / pt,y / pt,capacity / mAh,voltage / V,dischargeCurrent
                 5,,100,,0,,
                 5,,400,,3000,,
@@ -99,8 +98,7 @@ class PlacedPointsTest {
   @Test
   void aLogarithmicAxisIsMarkedByItsName() throws Exception {
     Curve curve =
-        read(
-                """
+        read("""
                 kind,x,y,log time / s,voltage / V
                 ,0,,1,
                 ,300,,1000,
