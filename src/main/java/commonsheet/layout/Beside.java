@@ -35,9 +35,9 @@ final class Beside {
 
   private static boolean isProse(List<Passage> lines) {
     double words = lines.stream().mapToInt(l -> Tokens.of(l.text()).size()).average().orElse(0);
-    return words > LONGEST_ITEM_WORDS
+    return (words > LONGEST_ITEM_WORDS
             && lines.stream()
-                .noneMatch(l -> l.text().chars().anyMatch(c -> Tokens.isIdeograph((char) c)))
+                .noneMatch(l -> l.text().chars().anyMatch(c -> Tokens.isIdeograph((char) c))))
         || words > 2 * LONGEST_ITEM_WORDS;
   }
 

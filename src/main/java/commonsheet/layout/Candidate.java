@@ -95,6 +95,13 @@ record Candidate(
         quantity, other, amount, rate, conditions, place, mentioned, model, note, doubts);
   }
 
+  /**
+   * The same claim as one of another quantity; a statistic of the one says nothing of the other.
+   */
+  Candidate ofQuantity(String other, Amount its) {
+    return new Candidate(other, null, its, rate, conditions, place, mentioned, model, note, doubts);
+  }
+
   Candidate with(Conditions other) {
     return new Candidate(
         quantity, statistic, amount, rate, other, place, mentioned, model, note, doubts);

@@ -61,7 +61,7 @@ final class Chunks {
     }
     int end = nextSeparator(text, figures, at);
     boolean sameKind = kind(figures, at, end) == before && saysMore(text, figures, at, end);
-    return hasLabel(text, figures, at) || sameKind && !Naming.isSentence(text);
+    return hasLabel(text, figures, at) || (sameKind && !Naming.isSentence(text));
   }
 
   /**
@@ -117,7 +117,7 @@ final class Chunks {
                         && f.end() <= colon
                         && colon - f.end() < 3);
     return figure
-        || Tokens.of(label).size() <= LONGEST_LABEL_WORDS
-            && vocabulary.coverage(label, vocabulary.hits(label)) > 0.5;
+        || (Tokens.of(label).size() <= LONGEST_LABEL_WORDS
+            && vocabulary.coverage(label, vocabulary.hits(label)) > 0.5);
   }
 }

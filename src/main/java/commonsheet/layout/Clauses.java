@@ -134,7 +134,7 @@ final class Clauses {
         headingY = line.box().y();
         headingX = line.box().x();
         bodyLines = 0;
-      } else if (numbered || gap && labelHasValue || bodyLines >= LONGEST_BODY_LINES) {
+      } else if (numbered || (gap && labelHasValue) || bodyLines >= LONGEST_BODY_LINES) {
         endClause();
         startsNumbered = numbered;
         label = Passage.EMPTY;
@@ -176,7 +176,7 @@ final class Clauses {
       boolean small = Character.isLowerCase(line.text().trim().charAt(0));
       boolean inValues =
           labelHasValue && line.box().x() - lastX > INDENT && line.text().indexOf(':') < 0;
-      return small && (inValues || open && Naming.isSentence(before + " " + line.text()));
+      return small && (inValues || (open && Naming.isSentence(before + " " + line.text())));
     }
 
     void endClause() {
@@ -343,7 +343,7 @@ final class Clauses {
     String text = rest.text().trim();
     if (text.isEmpty()
         || text.length() > LONGEST_LABEL
-        || text.endsWith(".") && !numbered
+        || (text.endsWith(".") && !numbered)
         || text.endsWith(",")) {
       return false;
     }
@@ -352,8 +352,8 @@ final class Clauses {
     if (figures && !bold) {
       return false;
     }
-    return numbered && Tokens.of(text).size() <= 14
+    return (numbered && Tokens.of(text).size() <= 14)
         || bold
-        || known(text) && Tokens.of(text).size() >= 2 && Tokens.of(text).size() <= 8;
+        || (known(text) && Tokens.of(text).size() >= 2 && Tokens.of(text).size() <= 8);
   }
 }

@@ -126,7 +126,7 @@ final class Columns {
             && named.get(0) == Role.LABEL
             && filled.size() >= 2
             && filled.stream().noneMatch(grid::hasFigure);
-    return row == 0 && (labels || headsModels(filled) || noFigures && headsCellAndPack(filled));
+    return row == 0 && (labels || headsModels(filled) || (noFigures && headsCellAndPack(filled)));
   }
 
   private boolean headsModels(List<Cell> filled) {
@@ -178,7 +178,7 @@ final class Columns {
     for (Cell cell : cells) {
       Optional<Role> role = role(cell, cells);
       boolean named = announced && !cell.isEmpty() && cell.column() > filled.get(0).column();
-      boolean model = named || role.isEmpty() && models.looksLikeModel(cell.text());
+      boolean model = named || (role.isEmpty() && models.looksLikeModel(cell.text()));
       Role held = model ? Role.MODEL : role.orElse(Role.UNKNOWN);
       set(cell, held, held.holdsValues() ? grid.passage(cell) : Passage.EMPTY);
       Arrays.fill(headingTexts, cell.column(), end(cell), cell.text());

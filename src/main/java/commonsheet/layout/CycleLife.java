@@ -4,6 +4,7 @@ import commonsheet.layout.Sentences.Direction;
 import commonsheet.quantity.Bound;
 import commonsheet.quantity.Dimension;
 import commonsheet.quantity.Figure;
+import commonsheet.record.Conditions;
 import commonsheet.record.Statistic;
 import java.util.ArrayList;
 import java.util.List;
@@ -43,6 +44,24 @@ final class CycleLife {
       }
     }
     return List.of();
+  }
+
+  /**
+   * "At least 75 % after 300 cycles" is a cycle life, whichever of its two numbers the sheet gives
+   * as the value. A time beside it speaks of storage.
+   */
+  static Candidate counted(Candidate share) {
+    Double cycles = share.conditions().get(Conditions.CYCLES);
+    boolean isShare =
+        share.quantity().equals("capacityRetention")
+            && share.value() != null
+            && share.conditions().get(Conditions.DURATION) == null;
+    if (!isShare || cycles == null || cycles < FEWEST_CYCLES) {
+      return share;
+    }
+    Conditions left =
+        share.conditions().without(Conditions.CYCLES).with(Conditions.RETENTION, share.value());
+    return share.ofQuantity("cycleLife", new Candidate.Amount(cycles, null, null)).with(left);
   }
 
   private static boolean isCount(Figure figure) {

@@ -110,7 +110,7 @@ final class Drawings {
     boolean length = figure.unit() == null || figure.unit().dimension() == Dimension.LENGTH;
     boolean limited =
         figure.low() != null
-            || figure.bound() == Bound.AT_MOST && LIMIT.matcher(figure.text()).find();
+            || (figure.bound() == Bound.AT_MOST && LIMIT.matcher(figure.text()).find());
     String rest = text.text().substring(0, figure.start()) + text.text().substring(figure.end());
     boolean alone = rest.chars().filter(Character::isLetter).count() <= 2;
     return length && limited && alone && figure.value() != null

@@ -35,7 +35,7 @@ final class Entries {
       entries.addAll(found.entries());
       boolean first = true;
       for (Table table : page.tables()) {
-        Tables.Carry before = first || carry != null && carry.hasModels() ? carry : null;
+        Tables.Carry before = first || (carry != null && carry.hasModels()) ? carry : null;
         Tables.Result result = read(page, table, found, section, before);
         entries.addAll(result.entries());
         carry = result.carry();

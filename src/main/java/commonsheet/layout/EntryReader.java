@@ -150,10 +150,10 @@ final class EntryReader {
       List<Figure> figures = units.figures(piece.text(), value.unit());
       boolean names =
           !naming.named(entry, piece, figures, outer, Passage.EMPTY).isEmpty()
-              || !figures.isEmpty()
+              || (!figures.isEmpty()
                   && terms
                       .procedure(Naming.merge(outer, naming.inner(piece, figures, 0)))
-                      .isPresent();
+                      .isPresent());
       if (names && !conditions.isBlank()) {
         break;
       }
@@ -280,9 +280,9 @@ final class EntryReader {
               naming.fromInside(entry, own, figures, figures.indexOf(figure)));
       boolean inPassing = isInPassing(entry, own.text(), figure, kind);
       boolean promised =
-          own.role() == Role.STATED && asksForAtLeast(entry)
-              || kind.dimension() == Dimension.RATIO
-                  && sentences.saidBefore(own.text().text(), figure, "atleast");
+          (own.role() == Role.STATED && asksForAtLeast(entry))
+              || (kind.dimension() == Dimension.RATIO
+                  && sentences.saidBefore(own.text().text(), figure, "atleast"));
       if (statistic == null && promised) {
         statistic = Statistic.MINIMUM;
       }
@@ -324,8 +324,8 @@ final class EntryReader {
         kind.dimension() == Dimension.RATIO || kind.dimension() == Dimension.CYCLES || kind.range();
     boolean sentence =
         entry.layoutRule().equals("paragraph")
-            || Naming.isSentence(piece.text())
-                && Tokens.of(piece.text().substring(0, figure.start())).size() > FIRST_WORDS;
+            || (Naming.isSentence(piece.text())
+                && Tokens.of(piece.text().substring(0, figure.start())).size() > FIRST_WORDS);
     return sentence && !share;
   }
 

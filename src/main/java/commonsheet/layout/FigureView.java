@@ -264,7 +264,7 @@ record FigureView(String text, List<Hit> hits, List<Figure> figures, int index) 
       if (hit.start() > limit
           || !joined(hit.start())
           || hit.means("after")
-          || found == Direction.UNKNOWN && parted(hit.start())) {
+          || (found == Direction.UNKNOWN && parted(hit.start()))) {
         break;
       }
       Direction here = directionOf(hit);

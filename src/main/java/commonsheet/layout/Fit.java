@@ -28,7 +28,7 @@ final class Fit {
     if (kind.range()) {
       // A temperature with a tolerance is that of a test, except where a storage is recommended.
       boolean wide =
-          figure.isRange() || kind.name().equals("storageTemperature") && figure.low() != null;
+          figure.isRange() || (kind.name().equals("storageTemperature") && figure.low() != null);
       return dimension == Dimension.TEMPERATURE && wide;
     }
     if (figure.value() == null

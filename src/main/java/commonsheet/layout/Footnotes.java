@@ -148,8 +148,8 @@ final class Footnotes {
   private static boolean sameSeries(String a, String b) {
     char last = b.charAt(b.length() - 1);
     return a.charAt(0) == b.charAt(0)
-        || Character.getType(a.charAt(a.length() - 1)) == Character.getType(last)
-            && !Character.isDigit(last);
+        || (Character.getType(a.charAt(a.length() - 1)) == Character.getType(last)
+            && !Character.isDigit(last));
   }
 
   private void put(Passage note, String marker) {

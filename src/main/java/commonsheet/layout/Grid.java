@@ -65,9 +65,9 @@ final class Grid {
    */
   List<Cell> row(int row) {
     List<Cell> cells = new ArrayList<>();
-    for (Cell cell : byPlace[row]) {
-      boolean spans = !cells.isEmpty() && cells.get(cells.size() - 1) == cell;
-      if (cell != null && !spans) {
+    for (int column = 0; column < byPlace[row].length; column++) {
+      Cell cell = byPlace[row][column];
+      if (cell != null && cell.column() == column) {
         cells.add(cell);
       }
     }

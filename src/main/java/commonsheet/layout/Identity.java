@@ -248,7 +248,7 @@ final class Identity {
         return kept.toString().trim();
       }
       boolean begun =
-          !kept.isEmpty() || value.startsWith(word.text()) && line.text().indexOf(value) >= 0;
+          !kept.isEmpty() || (value.startsWith(word.text()) && line.text().indexOf(value) >= 0);
       if (begun) {
         kept.append(kept.isEmpty() ? "" : " ").append(word.text());
       }

@@ -60,8 +60,14 @@ final class ModelNames {
   private static Table turned(Table table) {
     List<Cell> cells = new ArrayList<>();
     for (Cell c : table.cells()) {
-      cells.add(new Cell(c.column(), c.row(), c.columns(), c.rows(), c.box(), c.lines()));
+      int row = c.column();
+      int column = c.row();
+      int rows = c.columns();
+      int columns = c.rows();
+      cells.add(new Cell(row, column, rows, columns, c.box(), c.lines()));
     }
-    return new Table(table.box(), table.ruled(), table.columns(), table.rows(), cells);
+    int rows = table.columns();
+    int columns = table.rows();
+    return new Table(table.box(), table.ruled(), rows, columns, cells);
   }
 }

@@ -256,9 +256,9 @@ final class Naming {
     }
     return !namedBy(value, figures, outer).isEmpty()
         || terms.procedure(outer).isPresent()
-        || !section.isBlank()
+        || (!section.isBlank()
             && !isSentence(section)
-            && !namedBy(value, figures, merge(vocabulary.conceptsOf(section), outer)).isEmpty();
+            && !namedBy(value, figures, merge(vocabulary.conceptsOf(section), outer)).isEmpty());
   }
 
   /** Whether a label names a quantity that the figure can be a value of. */

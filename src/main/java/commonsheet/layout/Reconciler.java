@@ -352,7 +352,7 @@ final class Reconciler {
             .noneMatch(
                 s ->
                     sameNumbers(s, c)
-                        || s.low() != null && c.value() >= s.low() && c.value() <= s.high());
+                        || (s.low() != null && c.value() >= s.low() && c.value() <= s.high()));
   }
 
   /** A diameter lettered on the drawing that no table agrees with stands beside the table's. */
@@ -385,8 +385,8 @@ final class Reconciler {
       }
       if (same < 0) {
         kept.add(c);
-      } else if (kept.get(same).low() == null && c.low() != null
-          || kept.get(same).rule().startsWith("mention") && !c.rule().startsWith("mention")) {
+      } else if ((kept.get(same).low() == null && c.low() != null)
+          || (kept.get(same).rule().startsWith("mention") && !c.rule().startsWith("mention"))) {
         kept.set(same, c);
       } else if (!kept.get(same).conditions().agreeWith(c.conditions())) {
         kept.set(same, kept.get(same).with(Conditions.NONE));

@@ -115,6 +115,7 @@ public final class RecordReader {
       candidates.addAll(reader.mentions(prepared));
     }
     List<Candidate> resolved = standardDischarge.resolve(AfterAbove.inherit(candidates));
+    resolved.replaceAll(CycleLife::counted);
     resolved.replaceAll(c -> c.withDefaults(rule.defaultConditions(c.quantity()), rule.name()));
     return resolved;
   }

@@ -77,7 +77,7 @@ final class RuleMeaning {
   private boolean allowed(LabelRule label) {
     Terms.StatisticRule rule = terms.statistics(label.quantity());
     String name = label.statistic().label();
-    return name.equals(rule.fixed()) || rule.allowed() != null && rule.allowed().contains(name);
+    return name.equals(rule.fixed()) || (rule.allowed() != null && rule.allowed().contains(name));
   }
 
   private boolean measures(String unit, String quantity) {
@@ -87,7 +87,7 @@ final class RuleMeaning {
     }
     Dimension dimension = found.get(0).unit().dimension();
     Dimension wanted = quantities.get(quantity).dimension();
-    return dimension == wanted || wanted == Dimension.CURRENT && dimension == Dimension.RATE;
+    return dimension == wanted || (wanted == Dimension.CURRENT && dimension == Dimension.RATE);
   }
 
   private void conditions(

@@ -83,7 +83,7 @@ final class Segments {
       return Kind.NO_FIGURE;
     }
     String before = text.substring(0, figures.get(0).start()).trim();
-    if (text.trim().startsWith("(") || text.trim().startsWith("\uFF08") && before.length() < 2) {
+    if (text.trim().startsWith("(") || (text.trim().startsWith("\uFF08") && before.length() < 2)) {
       return Kind.CONTINUES;
     }
     if (isSentence(lines) && !before.endsWith(":") && !before.endsWith("\uFF1A")) {

@@ -227,7 +227,7 @@ final class Sentences {
     if (view.sinceLastFigure("cutoff") && view.figure().in("V").value() < LOWEST_CHARGE_VOLTAGE) {
       return CUTOFF_VOLTAGE;
     }
-    if (direction == Direction.DISCHARGE || direction == Direction.BOTH && end) {
+    if (direction == Direction.DISCHARGE || (direction == Direction.BOTH && end)) {
       return CUTOFF_VOLTAGE;
     }
     if (view.sinceLastFigure("constantvoltage") || view.justAfter("constantvoltage")) {
@@ -248,12 +248,12 @@ final class Sentences {
         view.justAfter("cutoff")
             || view.justAfter("taper")
             || view.sinceLastFigure("taper")
-            || view.sinceLastFigure("cutoff") && !view.sinceLastFigure("voltage");
+            || (view.sinceLastFigure("cutoff") && !view.sinceLastFigure("voltage"));
     boolean charging =
         direction == Direction.CHARGE
-            || direction == Direction.UNKNOWN && view.inSentence("constantvoltage");
+            || (direction == Direction.UNKNOWN && view.inSentence("constantvoltage"));
     if (end
-        && (charging || direction == Direction.UNKNOWN && byDefault != Direction.DISCHARGE)
+        && (charging || (direction == Direction.UNKNOWN && byDefault != Direction.DISCHARGE))
         && isSmall(view.figure())) {
       return TAPER_CURRENT;
     }

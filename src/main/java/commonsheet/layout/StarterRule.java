@@ -264,7 +264,7 @@ public final class StarterRule {
 
   private static boolean plausible(QuantityKind kind, Figure figure) {
     Double value = figure.in(kind.unit()).value();
-    return value == null || value >= kind.plausibleLow() && value <= kind.plausibleHigh();
+    return value == null || (value >= kind.plausibleLow() && value <= kind.plausibleHigh());
   }
 
   // ---- YAML ----

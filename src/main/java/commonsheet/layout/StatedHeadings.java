@@ -74,7 +74,7 @@ final class StatedHeadings {
   private Dimension dimension(Cell cell, String rowUnit) {
     List<Figure> figures = grid.unitFigures(cell, rowUnit);
     if (figures.size() != 1
-        || figures.get(0).isRange() && figures.get(0).unit().dimension() != Dimension.TEMPERATURE
+        || (figures.get(0).isRange() && figures.get(0).unit().dimension() != Dimension.TEMPERATURE)
         || cell.text().trim().length() > figures.get(0).text().length() + 8) {
       return null;
     }

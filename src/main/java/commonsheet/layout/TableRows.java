@@ -108,8 +108,8 @@ final class TableRows {
             && !grid.hasFigure(only)
             && Character.isDigit(only.text().charAt(0));
     return numbered
-        || only.columns() >= Math.max(2, grid.columns() - 1)
-            && only.text().length() < LONGEST_SECTION;
+        || (only.columns() >= Math.max(2, grid.columns() - 1)
+            && only.text().length() < LONGEST_SECTION);
   }
 
   private void takeRow(List<Cell> cells, int row) {
@@ -176,7 +176,7 @@ final class TableRows {
      * rest conditions.
      */
     private void takeUnknown(Cell cell) {
-      if (grid.hasUnitFigure(cell) && values.isEmpty() || grid.isBareNumber(cell)) {
+      if ((grid.hasUnitFigure(cell) && values.isEmpty()) || grid.isBareNumber(cell)) {
         values.add(cell);
       } else if (values.isEmpty()) {
         labels.add(grid.passage(cell));

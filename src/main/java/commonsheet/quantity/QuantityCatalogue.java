@@ -65,7 +65,7 @@ public final class QuantityCatalogue {
         plausible.path(0).asDouble(),
         plausible.path(1).asDouble(),
         node.path("source").asText(),
-        iri(node.path("emmo").asText(), prefixes),
+        node.has("emmo") ? iri(node.path("emmo").asText(), prefixes) : null,
         iri(node.path("qudt").asText(), prefixes),
         node.path("description").asText());
   }

@@ -11,7 +11,7 @@ package commonsheet.quantity;
  *     pouch to a 300 Ah prismatic cell can have
  * @param plausibleHigh greatest such number
  * @param plausibleSource where the two come from
- * @param emmo IRI of the EMMO term
+ * @param emmo IRI of the EMMO term, or of the nearest wider one; null where there is none
  * @param qudt IRI of the QUDT quantity kind
  * @param description what it is, in one sentence
  */

@@ -86,6 +86,13 @@ public record Conditions(@JsonValue Map<String, Double> values) {
     return new Conditions(more);
   }
 
+  /** These conditions without the one of that name. */
+  public Conditions without(String name) {
+    Map<String, Double> fewer = new LinkedHashMap<>(values);
+    fewer.remove(name);
+    return new Conditions(fewer);
+  }
+
   /** These conditions and those of {@code other} that are not yet present here. */
   public Conditions withMissingFrom(Conditions other) {
     Map<String, Double> more = new LinkedHashMap<>(other.values);

@@ -73,8 +73,18 @@ final class RecordConsistency {
         if (origin.equals(statement.get("id"))) {
           problems.add(pointer + "/evidence/from: a statement cannot come from itself");
         }
+        if (origin.textValue().startsWith("c") && !isDerived(statement)) {
+          problems.add(
+              pointer
+                  + "/evidence/from: only a derived value comes from curves, such as "
+                  + origin);
+        }
       }
     }
+  }
+
+  private static boolean isDerived(JsonNode statement) {
+    return statement.get("evidence").path("method").asText().equals("derived");
   }
 
   private void cell() {

@@ -34,11 +34,13 @@ public final class RecordStore {
   }
 
   /**
-   * Writes a record, in place of an earlier draft read from the same sheet.
+   * Writes a record, in place of an earlier draft read from the same sheet. What a person settled
+   * in that draft has to stand in the new one as it is.
    *
    * @return the file
-   * @throws RecordException where the record is not valid, the file holds work of a person or the
-   *     record of another sheet, or the folder cannot be written to; then the folder is as before
+   * @throws RecordException where the record is not valid, the file holds work of a person that the
+   *     record lacks or the record of another sheet, or the folder cannot be written to; then the
+   *     folder is as before
    */
   public Path write(CellRecord record) throws RecordException {
     String json = validText(record);
@@ -139,7 +141,8 @@ public final class RecordStore {
     if (!earlier.review().state().equals(Review.DRAFT.state())) {
       throw conflict(file, "is " + earlier.review().state());
     }
-    if (isSettledInPart(earlier)) {
+    if (!record.statements().containsAll(settledStatements(earlier))
+        || !record.curves().containsAll(settledCurves(earlier))) {
       throw conflict(file, "holds values that a person has confirmed, corrected or rejected");
     }
     Source before = earlier.source();
@@ -149,11 +152,12 @@ public final class RecordStore {
     }
   }
 
-  private static boolean isSettledInPart(CellRecord record) {
-    return Stream.concat(
-            record.statements().stream().map(Statement::standing),
-            record.curves().stream().map(Curve::standing))
-        .anyMatch(SETTLED::contains);
+  private static List<Statement> settledStatements(CellRecord record) {
+    return record.statements().stream().filter(s -> SETTLED.contains(s.standing())).toList();
+  }
+
+  private static List<Curve> settledCurves(CellRecord record) {
+    return record.curves().stream().filter(c -> SETTLED.contains(c.standing())).toList();
   }
 
   private static RecordException conflict(Path file, String why) {

@@ -59,6 +59,27 @@ public final class OpenSheet implements AutoCloseable {
     }
   }
 
+  /**
+   * The part of a page around a picture, in the picture's own pixels: each pixel of the picture is
+   * one of the result, unless another lies over it. So nothing is lost of a chart that is stored as
+   * a picture, and what the page draws over it and beside it is there too.
+   *
+   * @param page from 1
+   * @param picture one of that page's {@link PageDrawing}
+   * @param margin how much of the page around the picture to show, in points
+   * @return at most some 3000 pixels wide and high; a finer picture is brought down to that
+   * @throws SheetException if the page cannot be drawn
+   */
+  public PagePixels pixels(int page, PlacedPicture picture, double margin) throws SheetException {
+    try {
+      return new PartRenderer(file.document(), settings).around(page, picture, margin);
+    } catch (IOException e) {
+      throw new SheetException(
+          SheetException.Kind.DAMAGED,
+          "Page " + page + " of " + file.name() + " cannot be drawn; fetch the file again.");
+    }
+  }
+
   /** A picture turned clockwise by quarters of a full turn. */
   static BufferedImage turned(BufferedImage shown, int quarters) {
     if (quarters == 0) {

@@ -131,6 +131,16 @@ class LineReadingTest {
   // ---- sentences ----
 
   @Test
+  void aShareLeftAfterManyCyclesIsACycleLife() {
+    Said said =
+        Said.on(
+            Pages.page().line("5.2 Capacity retention after 300 cycles at 45 °C: ≥ 75 %"),
+            Pages.rest());
+    assertEquals(List.of(), said.of("capacityRetention"));
+    assertEquals(List.of("300 {temperature=45, retention=75}"), said.of("cycleLife"));
+  }
+
+  @Test
   void cycleLifeIsToldInASentence() {
     Said said =
         Said.on(

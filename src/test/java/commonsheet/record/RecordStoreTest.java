@@ -77,6 +77,16 @@ class RecordStoreTest {
   }
 
   @Test
+  void replacesADraftThatKeepsWhatAPersonHasSettled() throws Exception {
+    RecordStore store = new RecordStore(folder);
+    Statement settled = Records.standing(MASS, Standing.CONFIRMED);
+    store.write(Records.with(settled));
+    Statement more = Records.statement("s2", "height", null, 65, "mm", Conditions.NONE, 3);
+    Path file = store.write(Records.with(settled, more));
+    assertEquals(List.of(settled, more), store.read(file).statements());
+  }
+
+  @Test
   void doesNotWriteOverAnApprovedRecord() throws Exception {
     String approval =
         """

@@ -1,0 +1,68 @@
+package commonsheet.chart.bitmap;
+
+import commonsheet.chart.plot.Plot;
+import commonsheet.sheet.PagePixels;
+import commonsheet.sheet.Word;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** Finds the plots in a picture and follows their curves. */
+public final class BitmapPlots {
+  /** Share of a plot that must be ground: more ink than that is a photograph or a drawing. */
+  private static final double LEAST_GROUND = 0.45;
+
+  private BitmapPlots() {}
+
+  /**
+   * The plots of a picture, from the top down.
+   *
+   * @param picture a page or a part of one
+   * @param words the words of that page, written or recognised; may be empty
+   */
+  public static List<Plot> find(PagePixels picture, List<Word> words) {
+    Raster raster = Raster.of(picture.image());
+    View view = View.of(raster);
+    View transposed = view.transposed();
+    List<PlotDraft> drafts = new ArrayList<>();
+    Lines lines = Lines.of(view, transposed);
+    List<Area> boxes = lines.boxes();
+    for (Area rough : Frames.find(lines)) {
+      Lattice lattice = Lattice.of(view, transposed, rough);
+      Field field = new Field(raster, lattice.area());
+      if (field.groundShare >= LEAST_GROUND) {
+        PlotDraft draft = PlotDraft.of(field, lattice, boxes);
+        if (draft.isPlot(raster)) {
+          drafts.add(draft);
+        }
+      }
+    }
+    Placing placing = new Placing(picture, raster);
+    return distinct(drafts).stream()
+        .sorted(Comparator.comparingDouble(d -> d.lattice().area().top()))
+        .map(d -> d.plot(picture.page(), raster, placing, words))
+        .toList();
+  }
+
+  /** Of plots that lie in each other, the one that holds the curves most closely. */
+  private static List<PlotDraft> distinct(List<PlotDraft> drafts) {
+    List<PlotDraft> out = new ArrayList<>();
+    for (PlotDraft draft : drafts) {
+      if (drafts.stream().noneMatch(o -> o != draft && isBetter(o, draft))) {
+        out.add(draft);
+      }
+    }
+    return out;
+  }
+
+  /** Whether another plot shows what this one is about, without what is around it. */
+  private static boolean isBetter(PlotDraft other, PlotDraft draft) {
+    Area own = draft.lattice().area();
+    Area area = other.lattice().area();
+    double ownInk = draft.ink();
+    double ink = other.ink();
+    boolean inside = area.shareWithin(own) > 0.9;
+    boolean around = own.shareWithin(area) > 0.6;
+    return inside && ink >= 0.6 * ownInk || around && !inside && ink > ownInk / 0.6;
+  }
+}

@@ -1,0 +1,46 @@
+package commonsheet.chart.bitmap;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Finds the lines in one ink. */
+final class Follower {
+  /** Share of ink from which a pixel belongs to a line. */
+  private static final double LINE = 0.4;
+
+  private final Layer layer;
+  private final Field field;
+
+  Follower(Field field, Layer layer) {
+    this.field = field;
+    this.layer = layer;
+  }
+
+  /** The lines, through the middle of the ink. */
+  List<Strand> strands() {
+    boolean[] ink = new boolean[layer.share().length];
+    for (int i = 0; i < ink.length; i++) {
+      ink[i] = layer.share()[i] >= LINE;
+    }
+    double lineWidth = LineWidth.of(ink, layer.width(), layer.height());
+    boolean[] skeleton = Skeleton.of(ink, layer.width(), layer.height());
+    List<Chain> pieces = new ArrayList<>();
+    for (int[] pixels : Chains.of(skeleton, layer.width(), layer.height())) {
+      pieces.add(new Chain(pixels, Palette.tone(field, pixels)));
+    }
+    List<Strand> out = new ArrayList<>();
+    Centre centre = new Centre(layer, lineWidth);
+    for (Strand strand : Linker.join(layer, pieces, lineWidth)) {
+      out.add(centre.of(strand));
+    }
+    return out;
+  }
+
+  double lineWidth() {
+    boolean[] ink = new boolean[layer.share().length];
+    for (int i = 0; i < ink.length; i++) {
+      ink[i] = layer.share()[i] >= LINE;
+    }
+    return LineWidth.of(ink, layer.width(), layer.height());
+  }
+}

@@ -1,0 +1,83 @@
+package commonsheet.chart.bitmap;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The long straight lines of a picture, in its pixels.
+ *
+ * @param levels those that lie level
+ * @param uprights those that stand upright
+ * @param posts those that stand upright, short ones with them
+ * @param unit pixels of the picture to one of the coarse picture they were found in
+ */
+record Lines(List<Segment> levels, List<Segment> uprights, List<Segment> posts, double unit) {
+  /** Shortest upright side of a box, in pixels of the coarse picture. */
+  private static final int SHORTEST_POST = 12;
+
+  /** How far the sides of a box may miss each other where it has a shadow, in coarse pixels. */
+  private static final double CORNER = 7;
+
+  /** Side in pixels that a picture is brought to for finding its lines. */
+  private static final int COARSE = 1300;
+
+  /** Shortest line, in pixels of the coarse picture. */
+  private static final int SHORTEST = 40;
+
+  /** How far apart lines may end that are meant to touch, in pixels of the coarse picture. */
+  private static final double TOUCH = 4;
+
+  static Lines of(View view, View transposed) {
+    Shade shade = view.shade();
+    int step = Math.max(1, Math.max(shade.width, shade.height) / COARSE);
+    Shade turned = transposed.shade().reduced(step);
+    return new Lines(
+        scaled(LineRuns.level(shade.reduced(step), SHORTEST), step),
+        scaled(LineRuns.level(turned, SHORTEST), step),
+        scaled(LineRuns.level(turned, SHORTEST_POST), step),
+        step);
+  }
+
+  private static List<Segment> scaled(List<Segment> lines, int step) {
+    return lines.stream().map(s -> s.scaled(step)).toList();
+  }
+
+  double touch() {
+    return TOUCH * unit;
+  }
+
+  double shortest() {
+    return SHORTEST * unit;
+  }
+
+  /**
+   * Boxes that stand for themselves: four lines that end where they meet, as those around a legend
+   * or a note; the cells of a grid are none, since its lines go on.
+   */
+  List<Area> boxes() {
+    double corner = CORNER * unit;
+    List<Area> out = new ArrayList<>();
+    for (Segment top : levels) {
+      for (Segment bottom : levels) {
+        if (bottom.at() - top.at() > 2 * corner
+            && Math.abs(bottom.from() - top.from()) <= corner
+            && Math.abs(bottom.to() - top.to()) <= corner
+            && hasSide(top.from(), top.at(), bottom.at(), corner)
+            && hasSide(top.to(), top.at(), bottom.at(), corner)) {
+          double reach = Math.max(top.thickness(), bottom.thickness()) / 2;
+          out.add(new Area(top.from(), top.at(), top.to(), bottom.at()).grown(reach));
+        }
+      }
+    }
+    return out;
+  }
+
+  private boolean hasSide(double x, double top, double bottom, double corner) {
+    return posts.stream()
+        .anyMatch(
+            u ->
+                Math.abs(u.at() - x) <= corner
+                    && Math.abs(u.from() - top) <= corner
+                    && Math.abs(u.to() - bottom) <= corner);
+  }
+}

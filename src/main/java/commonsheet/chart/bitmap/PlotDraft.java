@@ -1,0 +1,161 @@
+package commonsheet.chart.bitmap;
+
+import commonsheet.chart.plot.InkStyle;
+import commonsheet.chart.plot.Plot;
+import commonsheet.chart.plot.PlotInk;
+import commonsheet.chart.plot.Sample;
+import commonsheet.chart.plot.Trace;
+import commonsheet.sheet.Box;
+import commonsheet.sheet.Point;
+import commonsheet.sheet.Word;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+
+/** A plot in pixels, before it is placed on the page. */
+record PlotDraft(Field field, Lattice lattice, List<Tone> inks, List<Curves.Candidate> curves) {
+  /** Least extent of the widest curve, as a share of the plot's width. */
+  private static final double WIDEST = 0.25;
+
+  /** Smallest plot in pixels: three inches at 75 dots to the inch are twice that. */
+  private static final double NARROWEST = 100;
+
+  private static final double LOWEST = 60;
+
+  /** Largest box laid over a plot, as a share of it, and pixels of its border. */
+  private static final double LARGEST_BOX = 0.5;
+
+  private static final int BORDER = 3;
+
+  static PlotDraft of(Field field, Lattice lattice, List<Area> boxes) {
+    boolean[] ruled = Ruling.of(field, lattice);
+    boolean[] hidden = hide(field, lattice.area(), boxes, ruled);
+    boolean[] ink = new boolean[field.size()];
+    for (int i = 0; i < ink.length; i++) {
+      ink[i] = !ruled[i] && field.strength[i] > Palette.INK;
+    }
+    List<Curves.Candidate> candidates = new ArrayList<>();
+    List<Tone> inks = Palette.of(field, ink);
+    for (Layer layer : Layers.of(field, ruled, hidden, inks)) {
+      Follower follower = new Follower(field, layer);
+      for (Strand strand : follower.strands()) {
+        candidates.add(new Curves.Candidate(strand, follower.lineWidth(), layer.ink()));
+      }
+    }
+    return new PlotDraft(field, lattice, inks, new Curves(lattice.area()).among(candidates));
+  }
+
+  /** Takes out what lies in boxes laid over the plot: the words and samples of a legend, a note. */
+  private static boolean[] hide(Field field, Area plot, List<Area> boxes, boolean[] ruled) {
+    boolean[] hidden = new boolean[field.size()];
+    for (Area box : boxes) {
+      if (box.shareWithin(plot) == 0
+          || plot.shareWithin(box) > LARGEST_BOX
+          || box.height() > 0.8 * plot.height()) {
+        continue;
+      }
+      int x0 = Math.max(0, (int) box.left() - field.left - BORDER);
+      int x1 = Math.min(field.width - 1, (int) box.right() - field.left + BORDER);
+      int y0 = Math.max(0, (int) box.top() - field.top - BORDER);
+      int y1 = Math.min(field.height - 1, (int) box.bottom() - field.top + BORDER);
+      for (int y = y0; y <= y1; y++) {
+        for (int x = x0; x <= x1; x++) {
+          ruled[y * field.width + x] = true;
+          hidden[y * field.width + x] = true;
+        }
+      }
+    }
+    return hidden;
+  }
+
+  /** Whether there is a curve in it that crosses a good part of it and is no straight rule. */
+  boolean isPlot(Raster raster) {
+    Area area = lattice.area();
+    boolean ruled = lattice.levelMarks().size() + lattice.uprightMarks().size() >= 6;
+    boolean large = area.width() * area.height() > 0.2 * raster.width * raster.height;
+    return area.width() >= NARROWEST
+        && area.height() >= LOWEST
+        && (ruled || large)
+        && curves.stream()
+            .anyMatch(c -> c.strand().spanX() > WIDEST * area.width() && c.strand().spanY() > 4);
+  }
+
+  /** Length of all curves in pixels. */
+  double ink() {
+    return curves.stream().mapToDouble(c -> c.strand().length()).sum();
+  }
+
+  Plot plot(int page, Raster raster, Placing placing, List<Word> words) {
+    Area area = lattice.area();
+    Point a = placing.onPage(area.left(), area.top());
+    Point b = placing.onPage(area.right(), area.bottom());
+    Box frame = new Box(a.x(), a.y(), b.x() - a.x(), b.y() - a.y());
+    return new Plot(
+        page,
+        frame,
+        PlotInk.PIXELS,
+        placing.pixel(),
+        lattice.uprightMarks().stream().map(x -> placing.onPage(x, 0).x()).toList(),
+        lattice.levelMarks().stream().map(y -> placing.onPage(0, y).y()).toList(),
+        curves.stream().map(c -> trace(c, placing)).toList(),
+        samples(raster, placing),
+        List.of(),
+        Surroundings.words(words, frame));
+  }
+
+  /** Short pieces of line of the inks that curves have, but for those that are part of a curve. */
+  private List<Sample> samples(Raster raster, Placing placing) {
+    List<Sample> out = new ArrayList<>();
+    List<Tone> used =
+        inks.stream().filter(ink -> curves.stream().anyMatch(c -> c.ink() == ink)).toList();
+    double lineWidth = curves.stream().mapToDouble(Curves.Candidate::lineWidth).max().orElse(1);
+    for (Swatches.Swatch swatch :
+        new Swatches(raster, lattice.area(), field.ground, used).find(lineWidth)) {
+      if (curves.stream().anyMatch(c -> isPart(swatch.area(), c.strand()))) {
+        continue;
+      }
+      Area area = swatch.area();
+      Point a = placing.onPage(area.left() - 0.5, area.top() - 0.5);
+      Point b = placing.onPage(area.right() + 0.5, area.bottom() + 0.5);
+      out.add(
+          new Sample(
+              new Box(a.x(), a.y(), b.x() - a.x(), b.y() - a.y()),
+              new InkStyle(
+                  swatch.ink().on(field.ground),
+                  swatch.parts() > 1 ? InkStyle.Dash.DASHED : InkStyle.Dash.SOLID,
+                  InkStyle.Marker.NONE,
+                  b.y() - a.y())));
+    }
+    return out;
+  }
+
+  private boolean isPart(Area piece, Strand strand) {
+    Area near = piece.grown(2);
+    for (int i = 0; i < strand.length(); i++) {
+      if (near.contains(strand.x()[i] + field.left, strand.y()[i] + field.top)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private Trace trace(Curves.Candidate curve, Placing placing) {
+    Strand strand = curve.strand();
+    List<Point> points = new ArrayList<>();
+    for (int i = 0; i < strand.length(); i++) {
+      points.add(placing.onPage(strand.x()[i] + field.left, strand.y()[i] + field.top));
+    }
+    if (points.get(0).x() > points.get(points.size() - 1).x()) {
+      Collections.reverse(points);
+    }
+    double pixel = placing.pixel();
+    InkStyle style =
+        new InkStyle(
+            strand.tone().on(field.ground),
+            InkStyle.Dash.SOLID,
+            InkStyle.Marker.NONE,
+            curve.lineWidth() * pixel);
+    double error = pixel * (0.25 + 0.08 * curve.lineWidth());
+    return new Trace(points, style, error, error, List.of());
+  }
+}

@@ -1,0 +1,175 @@
+package commonsheet.chart.derived;
+
+import commonsheet.record.Conditions;
+import commonsheet.record.Curve;
+import commonsheet.record.Method;
+import commonsheet.record.Standing;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A discharge curve as voltage over the charge given, with straight pieces between its points.
+ *
+ * @param curve the curve of the record
+ * @param cutOff where its discharge ends
+ * @param charge of its points, in {@code unit}
+ * @param voltage of its points, in V
+ * @param unit {@code A.h}, or {@code %} for an axis of shares
+ * @param errorCharge how far a charge may be off, in {@code unit}
+ */
+record DischargeCurve(
+    Curve curve,
+    CutOff cutOff,
+    List<Double> charge,
+    List<Double> voltage,
+    String unit,
+    double errorCharge) {
+  static final String AMPERE_HOURS = "A.h";
+  private static final double SECONDS_PER_HOUR = 3600;
+
+  /**
+   * How much of the charge may be missing at the start of a curve, as a share: lines are drawn to
+   * the frame of a chart or begin a little beside it.
+   */
+  private static final double LATE_START = 0.02;
+
+  DischargeCurve {
+    charge = List.copyOf(charge);
+    voltage = List.copyOf(voltage);
+  }
+
+  /**
+   * A curve as a discharge to a cut-off; nothing for a curve of another kind, for one whose load is
+   * not known, and for one that a person rejected. What the user measured is none of the sheet's.
+   */
+  static Optional<DischargeCurve> of(Curve curve, CutOff cutOff) {
+    boolean discharge =
+        curve.kind().startsWith("discharge") && curve.y().quantity().equals("voltage");
+    if (!discharge
+        || !curve.y().unit().equals("V")
+        || !knowsItsLoad(curve.conditions())
+        || curve.standing() == Standing.REJECTED
+        || curve.method() == Method.MEASURED) {
+      return Optional.empty();
+    }
+    double perUnit = chargePerUnit(curve);
+    if (Double.isNaN(perUnit)) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new DischargeCurve(
+            curve,
+            cutOff,
+            curve.points().stream().map(p -> p.get(0) * perUnit).toList(),
+            curve.points().stream().map(p -> p.get(1)).toList(),
+            curve.x().unit().equals("%") ? "%" : AMPERE_HOURS,
+            curve.uncertainty().x() * perUnit));
+  }
+
+  private static boolean knowsItsLoad(Conditions conditions) {
+    return conditions.get(Conditions.DISCHARGE_CURRENT) != null
+        || conditions.get(Conditions.DISCHARGE_RATE) != null;
+  }
+
+  /** What one unit of the x axis is in charge; not a number where it is none. */
+  private static double chargePerUnit(Curve curve) {
+    String unit = curve.x().unit();
+    Double current = curve.conditions().get(Conditions.DISCHARGE_CURRENT);
+    return switch (curve.x().quantity()) {
+      case "capacity" -> unit.equals(AMPERE_HOURS) || unit.equals("%") ? 1 : Double.NaN;
+      case "time" -> unit.equals("s") && current != null ? current / SECONDS_PER_HOUR : Double.NaN;
+      default -> Double.NaN;
+    };
+  }
+
+  String id() {
+    return curve.id();
+  }
+
+  /** The charge given down to the cut-off; nothing for a curve that ends above it. */
+  Optional<Estimate> capacity() {
+    double end = chargeAt(cutOff.voltage());
+    if (Double.isNaN(end)) {
+      end = endsAtCutOff() ? charge.get(charge.size() - 1) : Double.NaN;
+    }
+    if (Double.isNaN(end) || end <= 0) {
+      return Optional.empty();
+    }
+    double before = end - chargeAt(cutOff.voltage() + curve.uncertainty().y());
+    double after = chargeAt(cutOff.voltage() - curve.uncertainty().y()) - end;
+    double early = Math.max(0, Double.isNaN(before) ? 0 : before);
+    double late = Math.max(0, Double.isNaN(after) ? early : after);
+    return Optional.of(
+        new Estimate(
+            end, end - Math.hypot(errorCharge, early), end + Math.hypot(errorCharge, late)));
+  }
+
+  /** The line of a chart can end a hair above the cut-off that it stands for. */
+  private boolean endsAtCutOff() {
+    return voltage.get(voltage.size() - 1) <= cutOff.voltage() + curve.uncertainty().y();
+  }
+
+  /**
+   * The energy given down to the cut-off, in W.h: voltage over charge by trapezia, which is exact
+   * for straight pieces. Nothing for a curve that starts late or whose charge is a share.
+   */
+  Optional<Estimate> energy(Estimate capacity) {
+    double start = charge.get(0);
+    if (!unit.equals(AMPERE_HOURS) || start > LATE_START * capacity.value() + errorCharge) {
+      return Optional.empty();
+    }
+    // Up to its first point the curve is taken as level.
+    double sum = Math.max(0, start) * voltage.get(0);
+    for (int i = 1; i < charge.size() && charge.get(i - 1) < capacity.value(); i++) {
+      double from = Math.max(0, charge.get(i - 1));
+      double to = Math.min(capacity.value(), charge.get(i));
+      if (to > from) {
+        sum += (to - from) * (voltageAt(from) + voltageAt(to)) / 2;
+      }
+    }
+    double byVoltage = curve.uncertainty().y() * capacity.value();
+    double low = Math.hypot(byVoltage, cutOff.voltage() * (capacity.value() - capacity.low()));
+    double high = Math.hypot(byVoltage, cutOff.voltage() * (capacity.high() - capacity.value()));
+    return Optional.of(new Estimate(sum, sum - low, sum + high));
+  }
+
+  /** The voltage when half of the charge is given, in V; nothing for a curve that starts later. */
+  Optional<Estimate> midCapacityVoltage(Estimate capacity) {
+    double half = capacity.value() / 2;
+    double offset = Math.hypot(errorCharge, capacity.halfWidth() / 2);
+    double middle = voltageAt(half);
+    double before = voltageAt(half - offset);
+    double after = voltageAt(half + offset);
+    if (Double.isNaN(middle) || Double.isNaN(before) || Double.isNaN(after)) {
+      return Optional.empty();
+    }
+    double slope = Math.abs(before - after) / 2;
+    return Optional.of(Estimate.within(middle, Math.hypot(curve.uncertainty().y(), slope)));
+  }
+
+  /** Where the voltage first falls to a level; not a number where it never does. */
+  private double chargeAt(double level) {
+    for (int i = 1; i < voltage.size(); i++) {
+      double above = voltage.get(i - 1);
+      double below = voltage.get(i);
+      if (above > level && below <= level) {
+        double share = (above - level) / (above - below);
+        return charge.get(i - 1) + share * (charge.get(i) - charge.get(i - 1));
+      }
+    }
+    return Double.NaN;
+  }
+
+  /** The voltage at a charge; not a number beyond the ends. */
+  private double voltageAt(double wanted) {
+    for (int i = 1; i < charge.size(); i++) {
+      double from = charge.get(i - 1);
+      double to = charge.get(i);
+      if (from <= wanted && wanted <= to) {
+        double share = to > from ? (wanted - from) / (to - from) : 0;
+        return voltage.get(i - 1) + share * (voltage.get(i) - voltage.get(i - 1));
+      }
+    }
+    return Double.NaN;
+  }
+}
