@@ -46,8 +46,7 @@ final class ChartLines {
       boolean ofCharts =
           List.of("chart/", "curve/", "agreement/").stream().anyMatch(finding.rule()::startsWith);
       if (ofCharts) {
-        out.println(
-            finding.severity().name().toLowerCase(Locale.ROOT) + ": " + finding.message());
+        out.println(finding.severity().name().toLowerCase(Locale.ROOT) + ": " + finding.message());
       }
     }
   }

@@ -58,8 +58,7 @@ final class ExplainCommand implements Callable<Integer> {
           ExitStatus.USAGE,
           starter + " is there already; name another file, or write over it with --force");
     }
-    SheetOutcome outcome =
-        TimedReader.by(layouts).tracing(TimedTracer.standard()).read(file);
+    SheetOutcome outcome = TimedReader.by(layouts).tracing(TimedTracer.standard()).read(file);
     if (outcome instanceof SheetOutcome.Failed failed) {
       throw new CommandException(ExitStatus.NONE_READABLE, failed.sentence());
     }

@@ -33,8 +33,11 @@ final class RecordFolder {
    */
   List<CellRecord> of(List<CellRecord> read) {
     List<CellRecord> known = new ArrayList<>();
+    Set<String> taken = new HashSet<>();
     for (CellRecord record : read) {
-      known.add(earlier(freeId(record), record.source()).orElse(record));
+      String id = freeId(record, taken);
+      taken.add(id);
+      known.add(earlier(id, record.source()).orElse(record));
     }
     return known;
   }
@@ -47,7 +50,7 @@ final class RecordFolder {
    * @throws RecordException where it cannot be written, or would replace a person's work
    */
   ReadReport.Written write(CellRecord record) throws RecordException {
-    String id = freeId(record);
+    String id = freeId(record, written);
     CellRecord fresh = named(record, id);
     CellRecord whole =
         earlier(id, record.source())
@@ -58,9 +61,10 @@ final class RecordFolder {
     return new ReadReport.Written(whole, file);
   }
 
-  private String freeId(CellRecord record) {
+  /** The record's own id or the next that is neither taken nor another sheet's. */
+  private String freeId(CellRecord record, Set<String> taken) {
     String id = record.id();
-    for (int number = 2; isAnothers(id, record.source()); number++) {
+    for (int number = 2; taken.contains(id) || isAnothers(id, record.source()); number++) {
       id = record.id() + "-" + number;
     }
     return id;
@@ -84,9 +88,6 @@ final class RecordFolder {
   }
 
   private boolean isAnothers(String id, Source source) {
-    if (written.contains(id)) {
-      return true;
-    }
     Path file = folder.resolve(id + ".json");
     if (Files.notExists(file)) {
       return false;

@@ -78,7 +78,11 @@ final class TraceCommand implements Callable<Integer> {
     List<List<Curve>> own = own();
     SheetOutcome.Read read = sheet();
     RecordFolder records = new RecordFolder(folder);
-    List<CellRecord> base = records.of(read.reading().records());
+    List<CellRecord> base =
+        records.of(
+            read.isPictures()
+                ? List.of(Tracing.ofPictures(read.sheet()))
+                : read.reading().records());
     TimedTracer.Outcome outcome = TimedTracer.standard().charts(file, read.sheet(), base, page);
     if (outcome.problem() != null) {
       throw new CommandException(
@@ -118,9 +122,8 @@ final class TraceCommand implements Callable<Integer> {
       throw new CommandException(ExitStatus.NONE_READABLE, failed.sentence());
     }
     SheetOutcome.Read read = (SheetOutcome.Read) outcome;
-    if (read.reading().records().isEmpty()) {
-      throw new CommandException(
-          ExitStatus.NONE_READABLE, file + ": " + read.reading().reason());
+    if (read.reading().records().isEmpty() && !read.isPictures()) {
+      throw new CommandException(ExitStatus.NONE_READABLE, file + ": " + read.reading().reason());
     }
     int pages = read.sheet().pages().size();
     if (page != null && (page < 1 || page > pages)) {

@@ -46,7 +46,8 @@ public final class ChartPicture {
 
   /** Colours of M. Okabe and K. Ito, "Color Universal Design", 2002 (from memory), and others. */
   private static final int[] COLOURS = {
-    0xD55E00, 0x0072B2, 0x009E73, 0xCC3399, 0x7A4FBF, 0xB08000, 0xE0002A, 0x0090C8, 0x4C7A00, 0x805030
+    0xD55E00, 0x0072B2, 0x009E73, 0xCC3399, 0x7A4FBF, 0xB08000, 0xE0002A, 0x0090C8, 0x4C7A00,
+    0x805030
   };
 
   private static final Color TICKS = new Color(0xE0007A);
@@ -92,8 +93,7 @@ public final class ChartPicture {
             pixels
                 .image()
                 .getSubimage(left, top, Math.max(1, right - left), Math.max(1, bottom - top)));
-    Box shown =
-        new Box(area.x() + left / SCALE, area.y() + top / SCALE, 0, 0);
+    Box shown = new Box(area.x() + left / SCALE, area.y() + top / SCALE, 0, 0);
     ChartPicture drawing = new ChartPicture(shown, figure, curves.size());
     drawing.ticks(ticks);
     for (int i = 0; i < curves.size(); i++) {
@@ -199,8 +199,7 @@ public final class ChartPicture {
 
   private static BasicStroke stroke(CurveMark curve) {
     return curve.unsure()
-        ? new BasicStroke(
-            LINE_WIDTH, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, BROKEN, 0)
+        ? new BasicStroke(LINE_WIDTH, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, BROKEN, 0)
         : new BasicStroke(LINE_WIDTH, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND);
   }
 

@@ -15,8 +15,8 @@ import java.util.List;
  * @param tables ruled tables, then unruled ones that overlap none of them
  * @param running the words of running headers and footers
  * @param kind what the page offers
- * @param mayShowChart whether it draws a picture of the size of a chart, or slanted and curved lines
- *     over as large a part
+ * @param mayShowChart whether it draws a picture of the size of a chart, or slanted and curved
+ *     lines over as large a part
  */
 public record Page(
     int number,

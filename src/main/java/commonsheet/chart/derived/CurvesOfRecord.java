@@ -47,7 +47,9 @@ public final class CurvesOfRecord {
       Chart numbered = chart.numberedFrom(next);
       next += chart.curves().size();
       List<Curve> fresh =
-          numbered.curves().stream().filter(c -> curves.stream().noneMatch(o -> settles(o, c))).toList();
+          numbered.curves().stream()
+              .filter(c -> curves.stream().noneMatch(o -> settles(o, c)))
+              .toList();
       List<String> left = new ArrayList<>(numbered.curves().stream().map(Curve::id).toList());
       left.removeAll(fresh.stream().map(Curve::id).toList());
       curves.addAll(fresh);
@@ -83,7 +85,8 @@ public final class CurvesOfRecord {
     List<String> ids = curves.stream().map(Curve::id).toList();
     List<Finding> findings =
         record.findings().stream()
-            .filter(f -> f.about().stream().noneMatch(id -> id.startsWith("c") && !ids.contains(id)))
+            .filter(
+                f -> f.about().stream().noneMatch(id -> id.startsWith("c") && !ids.contains(id)))
             .toList();
     return DerivedFigures.applied(with(record, curves, findings));
   }
@@ -144,7 +147,8 @@ public final class CurvesOfRecord {
             finding ->
                 finding.rule().startsWith(CHART_RULES)
                     ? page != null && isOfOtherPages(finding, ids, page)
-                    : finding.about().stream().allMatch(id -> id.startsWith("s") || ids.contains(id)))
+                    : finding.about().stream()
+                        .allMatch(id -> id.startsWith("s") || ids.contains(id)))
         .toList();
   }
 
@@ -181,8 +185,7 @@ public final class CurvesOfRecord {
         curve.doubts());
   }
 
-  private static CellRecord with(
-      CellRecord record, List<Curve> curves, List<Finding> findings) {
+  private static CellRecord with(CellRecord record, List<Curve> curves, List<Finding> findings) {
     return new CellRecord(
         record.schema(),
         record.id(),

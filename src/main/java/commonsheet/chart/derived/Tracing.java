@@ -3,9 +3,13 @@ package commonsheet.chart.derived;
 import commonsheet.chart.Chart;
 import commonsheet.chart.ChartReader;
 import commonsheet.chart.SheetCharts;
+import commonsheet.record.Cell;
 import commonsheet.record.CellRecord;
 import commonsheet.record.Finding;
+import commonsheet.record.RecordIds;
+import commonsheet.record.Review;
 import commonsheet.record.Severity;
+import commonsheet.record.Source;
 import commonsheet.sheet.OpenSheet;
 import commonsheet.sheet.Page;
 import commonsheet.sheet.Recogniser;
@@ -68,6 +72,31 @@ public final class Tracing {
     return records.stream()
         .map(r -> CurvesOfRecord.traced(r, ChartOwners.of(r, records, charts), page))
         .toList();
+  }
+
+  /**
+   * A record for the curves of a sheet that is pictures throughout, so that its words give none: it
+   * is named after the file and says nothing else.
+   */
+  public static CellRecord ofPictures(Sheet sheet) {
+    Finding finding =
+        new Finding(
+            "sheet/pictures-only",
+            Severity.WARNING,
+            List.of(),
+            "The sheet is pictures throughout: only its charts were read; type in what its tables"
+                + " say.",
+            null);
+    return new CellRecord(
+        CellRecord.SCHEMA,
+        RecordIds.of(null, null, sheet.file()),
+        new Cell(null, null, null, null, null, null, null),
+        new Source(
+            null, null, null, null, sheet.file(), sheet.sha256(), sheet.pages().size(), null, null),
+        List.of(),
+        List.of(),
+        List.of(finding),
+        Review.DRAFT);
   }
 
   /** The records of a sheet whose charts could not be looked at, with a finding that says so. */

@@ -17,6 +17,8 @@ import java.util.Optional;
  * comes from the record alone, so what is drawn is what was kept.
  */
 public final class CurvesOnPage {
+  private static final String DISCHARGE = "discharge";
+
   private CurvesOnPage() {}
 
   /** A curve at its places on the page; without places where its axes have no ticks there. */
@@ -25,12 +27,18 @@ public final class CurvesOnPage {
         points(curve), curve.id(), name(curve), curve.standing() == Standing.UNSURE);
   }
 
-  /** Where the ticks of the curves lie: those of x axes below the plot, those of y axes beside it. */
+  /**
+   * Where the ticks of the curves lie: those of x axes below the plot, those of y axes on its left,
+   * and on its right those of a second y axis, which on charts of charging is not the voltage's.
+   */
   public static List<Point> ticks(List<Curve> curves, Box plot) {
+    boolean two = curves.stream().map(c -> c.y().ticks()).distinct().count() > 1;
     List<Point> ticks = new ArrayList<>();
     for (Curve curve : curves) {
+      boolean right = two && !curve.y().quantity().equals("voltage");
+      double beside = right ? plot.right() : plot.x();
       curve.x().ticks().forEach(tick -> ticks.add(new Point(tick.at(), plot.bottom())));
-      curve.y().ticks().forEach(tick -> ticks.add(new Point(plot.x(), tick.at())));
+      curve.y().ticks().forEach(tick -> ticks.add(new Point(beside, tick.at())));
     }
     return ticks.stream().distinct().toList();
   }
@@ -52,10 +60,13 @@ public final class CurvesOnPage {
     if (curve.label() != null) {
       parts.add(curve.label());
     }
-    parts.add(curve.y().quantity());
+    if (!curve.kind().equals(DISCHARGE)) {
+      parts.add(curve.y().quantity());
+    }
     for (Map.Entry<String, Double> condition : curve.conditions().values().entrySet()) {
       String unit = unit(condition.getKey());
-      if (unit != null) {
+      boolean ofCharge = condition.getKey().startsWith("charge");
+      if (unit != null && !(ofCharge && curve.kind().equals(DISCHARGE))) {
         parts.add(PlainNumber.of(condition.getValue(), 4) + unit);
       }
     }

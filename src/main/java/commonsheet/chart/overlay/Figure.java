@@ -52,7 +52,6 @@ public record Figure(int page, Box box, String title, String kind, List<Curve> c
         return;
       }
     }
-    figures.add(
-        new Figure(curve.evidence().page(), box, null, curve.kind(), List.of(curve)));
+    figures.add(new Figure(curve.evidence().page(), box, null, curve.kind(), List.of(curve)));
   }
 }
