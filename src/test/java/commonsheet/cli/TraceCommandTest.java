@@ -42,7 +42,7 @@ class TraceCommandTest {
     Run run = Run.of("trace", "--out", records, sheet);
     assertEquals(ExitStatus.DONE, run.status(), run.err());
     holds(run, "page 1: discharge \"Discharge by rate at 25°C\", 3 curves\n");
-    holds(run, "\"0.2C\" (dischargeRate 0.2, ");
+    holds(run, "\"0.2C\" (dischargeCurrent 0.52, dischargeRate 0.2, ");
     holds(run, " — read\n");
     holds(run, "1 picture beside it");
     CellRecord record = only();
