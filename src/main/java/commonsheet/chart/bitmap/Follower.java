@@ -10,20 +10,22 @@ final class Follower {
 
   private final Layer layer;
   private final Field field;
+  private final boolean[] skeleton;
+  private final double lineWidth;
 
   Follower(Field field, Layer layer) {
     this.field = field;
     this.layer = layer;
-  }
-
-  /** The lines, through the middle of the ink. */
-  List<Strand> strands() {
     boolean[] ink = new boolean[layer.share().length];
     for (int i = 0; i < ink.length; i++) {
       ink[i] = layer.share()[i] >= LINE;
     }
-    double lineWidth = LineWidth.of(ink, layer.width(), layer.height());
-    boolean[] skeleton = Skeleton.of(ink, layer.width(), layer.height());
+    this.skeleton = Skeleton.of(ink, layer.width(), layer.height());
+    this.lineWidth = LineWidth.of(ink, skeleton, layer.width(), layer.height());
+  }
+
+  /** The lines, through the middle of the ink. */
+  List<Strand> strands() {
     List<Chain> pieces = new ArrayList<>();
     for (int[] pixels : Chains.of(skeleton, layer.width(), layer.height())) {
       pieces.add(new Chain(pixels, Palette.tone(field, pixels)));
@@ -36,11 +38,8 @@ final class Follower {
     return out;
   }
 
+  /** The usual thickness of the lines in pixels. */
   double lineWidth() {
-    boolean[] ink = new boolean[layer.share().length];
-    for (int i = 0; i < ink.length; i++) {
-      ink[i] = layer.share()[i] >= LINE;
-    }
-    return LineWidth.of(ink, layer.width(), layer.height());
+    return lineWidth;
   }
 }

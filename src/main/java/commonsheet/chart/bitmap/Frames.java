@@ -119,8 +119,12 @@ final class Frames {
         }
       }
     }
-    double high = tall.stream().mapToDouble(Segment::from).min().orElseThrow();
-    double low = tall.stream().mapToDouble(Segment::to).max().orElseThrow();
+    double first = tall.stream().mapToDouble(Segment::at).min().orElseThrow();
+    double last = tall.stream().mapToDouble(Segment::at).max().orElseThrow();
+    List<Segment> sides =
+        tall.stream().filter(u -> u.at() <= first + near || u.at() >= last - near).toList();
+    double high = sides.stream().mapToDouble(Segment::from).min().orElseThrow();
+    double low = sides.stream().mapToDouble(Segment::to).max().orElseThrow();
     if (lowest == null) {
       return new Area(left, high, right, low);
     }

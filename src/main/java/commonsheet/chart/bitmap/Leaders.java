@@ -16,13 +16,12 @@ final class Leaders {
   private Leaders() {}
 
   /** Whether a line can be a leader. */
-  static boolean isLeader(Strand strand, Area plot) {
-    Shape shape = new Shape(strand);
+  static boolean isLeader(Strand strand, double lineWidth, Area plot) {
+    Shape shape = new Shape(strand, lineWidth);
     double length = shape.arc();
     return length >= SHORTEST
         && strand.spanX() < LONGEST * plot.width()
         && strand.spanY() < LONGEST * plot.height()
-        && shape.seen() > 0.6
-        && shape.bulge() <= BULGE + BULGE_SHARE * length;
+        && shape.straightness() <= BULGE + BULGE_SHARE * length;
   }
 }
