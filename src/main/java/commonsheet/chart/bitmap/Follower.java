@@ -10,13 +10,14 @@ final class Follower {
 
   private final Layer layer;
   private final Field field;
+  private final boolean[] ink;
   private final boolean[] skeleton;
   private final double lineWidth;
 
   Follower(Field field, Layer layer) {
     this.field = field;
     this.layer = layer;
-    boolean[] ink = new boolean[layer.share().length];
+    this.ink = new boolean[layer.share().length];
     for (int i = 0; i < ink.length; i++) {
       ink[i] = layer.share()[i] >= LINE;
     }
@@ -27,8 +28,11 @@ final class Follower {
   /** The lines, through the middle of the ink. */
   List<Strand> strands() {
     List<Chain> pieces = new ArrayList<>();
-    for (int[] pixels : Chains.of(skeleton, layer.width(), layer.height())) {
-      pieces.add(new Chain(pixels, Palette.tone(field, pixels)));
+    boolean[] lines = LineWidth.withoutBlobs(ink, skeleton, layer.width(), lineWidth);
+    for (int[] whole : Chains.of(lines, layer.width(), layer.height())) {
+      for (int[] pixels : Folds.cut(whole, layer.width(), lineWidth + 4)) {
+        pieces.add(new Chain(pixels, Palette.tone(field, pixels)));
+      }
     }
     List<Strand> out = new ArrayList<>();
     Centre centre = new Centre(layer, lineWidth);

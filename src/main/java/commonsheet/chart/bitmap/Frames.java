@@ -18,6 +18,9 @@ final class Frames {
   /** How much further than the outermost line across it an axis goes on; ticks go less far. */
   private static final double BEYOND = 0.05;
 
+  /** The same to the left, where a tick and its label may touch the axis. */
+  private static final double FAR_BEYOND = 0.12;
+
   private final List<Segment> levels;
   private final List<Segment> uprights;
   private final double touch;
@@ -137,7 +140,7 @@ final class Frames {
     double width = right - left;
     double height = bottom - top;
     return new Area(
-        left - lowest.from() > BEYOND * width ? lowest.from() : left,
+        left - lowest.from() > FAR_BEYOND * width ? lowest.from() : left,
         top - high > BEYOND * height ? high : top,
         lowest.to() - right > BEYOND * width ? lowest.to() : right,
         bottom);

@@ -4,6 +4,11 @@ package commonsheet.chart.bitmap;
 final class LineWidth {
   private static final int MOST = 40;
 
+  /** Thickness in line widths of what is no line, and the most of it there may be. */
+  private static final double BLOB = 1.9;
+
+  private static final double MOST_BLOBS = 0.5;
+
   private LineWidth() {}
 
   /**
@@ -33,6 +38,31 @@ final class LineWidth {
       }
     }
     return 1;
+  }
+
+  /**
+   * A skeleton without what lies in thick ink: markers, and places where lines run into one
+   * another. What goes on beyond is told by where lines lead, not by the form of a marker.
+   */
+  static boolean[] withoutBlobs(boolean[] ink, boolean[] skeleton, int width, double lineWidth) {
+    boolean[] lines = skeleton.clone();
+    int height = skeleton.length / width;
+    int all = 0;
+    int thick = 0;
+    for (int i = 0; i < skeleton.length; i++) {
+      if (skeleton[i]) {
+        int x = i % width;
+        int y = i / width;
+        int across = run(ink, i, 1, x, width - 1 - x);
+        int down = run(ink, i, width, y, height - 1 - y);
+        all++;
+        if (Math.min(across, down) > BLOB * lineWidth + 1) {
+          thick++;
+          lines[i] = false;
+        }
+      }
+    }
+    return thick > MOST_BLOBS * all ? skeleton : lines;
   }
 
   /** Pixels of ink in a row through one of them, at most {@link #MOST}. */

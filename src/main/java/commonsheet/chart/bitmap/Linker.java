@@ -42,6 +42,8 @@ final class Linker {
   /** Pixels that a piece must have to be joined now: first what is plainly a line. */
   private double shortest;
 
+  private double sharpestEmpty = SHARPEST_EMPTY;
+
   private Linker(Layer layer, List<Chain> pieces, double lineWidth) {
     this.layer = layer;
     this.pieces = pieces;
@@ -75,6 +77,8 @@ final class Linker {
     linker.passes(Math.max(6 * w + 10, 0.03 * across), Math.max(6 * w, 0.025 * across));
     linker.passes(Math.max(8 * w + 12, 0.08 * across), Math.max(6 * w, 0.025 * across));
     linker.passes(0.25 * across, 4 * w + 4);
+    linker.sharpestEmpty = SHARPEST;
+    linker.passes(4 * w + 8, 4 * w + 6);
     return linker.strands();
   }
 
@@ -292,7 +296,7 @@ final class Linker {
       return Double.MAX_VALUE;
     }
     double empty = empty(a, gx, gy, gap);
-    if (empty > mostEmpty || empty > 2 && Math.max(turn1, turn2) > SHARPEST_EMPTY) {
+    if (empty > mostEmpty || empty > 2 && Math.max(turn1, turn2) > sharpestEmpty) {
       return Double.MAX_VALUE;
     }
     if (!near && (!known(a) || !known(b)) && gap > 5 * lineWidth + 6) {
