@@ -1,0 +1,101 @@
+package commonsheet.chart;
+
+import commonsheet.chart.plot.Trace;
+import commonsheet.sheet.Box;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The y axis a curve is read from and what it shows there.
+ *
+ * @param doubts why it may be another, one sentence each
+ */
+record AxisChoice(ReadAxis axis, AxisMeasure measure, List<String> doubts) {
+  AxisChoice {
+    doubts = List.copyOf(doubts);
+  }
+
+  /**
+   * Chooses for one curve.
+   *
+   * @param label what its label says, or null
+   * @return null where no axis says what it shows and nothing else does
+   */
+  static AxisChoice of(
+      Trace trace, LabelMeaning label, List<ReadAxis> axes, ChartKind kind, Box frame) {
+    Measure named = label == null ? null : label.measure();
+    List<AxisChoice> ways = new ArrayList<>();
+    for (ReadAxis axis : axes) {
+      for (AxisMeasure measure : axis.titles()) {
+        ways.add(new AxisChoice(axis, measure, List.of()));
+      }
+    }
+    List<ReadAxis> untitled = axes.stream().filter(axis -> axis.titles().isEmpty()).toList();
+    if (named != null) {
+      AxisChoice way = named(named, ways, untitled);
+      if (way != null) {
+        return way;
+      }
+    }
+    if (ways.size() == 1 && (axes.size() == 1 || kind != ChartKind.CHARGE)) {
+      return axes.size() == 1 ? ways.get(0) : ways.get(0).doubted(several());
+    }
+    return ways.isEmpty() ? guessed(axes, kind) : byShape(trace, ways, kind, frame);
+  }
+
+  private static AxisChoice named(Measure named, List<AxisChoice> ways, List<ReadAxis> untitled) {
+    for (AxisChoice way : ways) {
+      if (way.measure.measure().equals(named)) {
+        return way;
+      }
+    }
+    return untitled.size() == 1
+        ? new AxisChoice(untitled.get(0), new AxisMeasure(named, null), List.of())
+        : null;
+  }
+
+  private AxisChoice doubted(String doubt) {
+    return new AxisChoice(axis, measure, List.of(doubt));
+  }
+
+  private static String several() {
+    return "Nothing says which of the y axes this curve belongs to.";
+  }
+
+  private static AxisChoice byShape(Trace trace, List<AxisChoice> ways, ChartKind kind, Box frame) {
+    AxisChoice only = null;
+    int fitting = 0;
+    for (AxisChoice way : ways) {
+      if (kind == ChartKind.CHARGE && CurveShape.fits(trace, way.measure.measure(), frame)) {
+        only = way;
+        fitting++;
+      }
+    }
+    return fitting == 1
+        ? only.doubted(
+            "Nothing but its shape says that this curve shows the "
+                + only.measure.measure().quantity()
+                + ".")
+        : ways.get(0).doubted(several());
+  }
+
+  /** An axis without a title that can only be volts of a cell, or the capacity over cycles. */
+  private static AxisChoice guessed(List<ReadAxis> axes, ChartKind kind) {
+    ReadAxis axis = axes.get(0);
+    double least = Double.MAX_VALUE;
+    double most = -Double.MAX_VALUE;
+    for (ScaleFit.Mark mark : axis.fit().in()) {
+      least = Math.min(least, mark.value());
+      most = Math.max(most, mark.value());
+    }
+    boolean volts = axes.size() == 1 && least >= 1 && most <= 5.5 && most > 2.5;
+    if (!volts || kind == ChartKind.CYCLE_LIFE) {
+      return null;
+    }
+    Measure voltage = new Measure("voltage", "V");
+    return new AxisChoice(
+        axis,
+        new AxisMeasure(voltage, null),
+        List.of("The y axis has no title; its numbers are taken for volts."));
+  }
+}

@@ -1,0 +1,77 @@
+package commonsheet.chart;
+
+import commonsheet.chart.plot.Plot;
+import commonsheet.sheet.Box;
+import commonsheet.sheet.Word;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Reads plots: what their axes show, which curve is which, and how far each can be trusted. A chart
+ * whose axes cannot be read comes back without curves and with a finding that says why.
+ *
+ * <p>Curves are called c1, c2, … within each chart; {@link Chart#numberedFrom} gives them numbers
+ * of their own in a record.
+ */
+public final class ChartReader {
+  private final Double capacity;
+
+  /** Reads what stands by the plots and nothing else. */
+  public ChartReader() {
+    this(null);
+  }
+
+  /**
+   * Also gives the current where a label has only a rate, and notes by which capacity.
+   *
+   * @param capacity rated or nominal capacity of the cell in A.h, or null
+   */
+  public ChartReader(Double capacity) {
+    this.capacity = capacity;
+  }
+
+  /** One plot, with the words it carries. */
+  public Chart read(Plot plot) {
+    return read(List.of(plot)).get(0);
+  }
+
+  /**
+   * The plots of one page, in their order. Read together so that a heading between two of them goes
+   * to the right one.
+   */
+  public List<Chart> read(List<Plot> plotsOfPage) {
+    List<PlotAxes> axes = plotsOfPage.stream().map(plot -> new AxesReader(plot).read()).toList();
+    List<Chart> charts = new ArrayList<>();
+    for (int i = 0; i < plotsOfPage.size(); i++) {
+      List<Word> words = new ArrayList<>();
+      for (Word word : plotsOfPage.get(i).words()) {
+        if (isFree(word, axes) && isNearest(word, i, axes)) {
+          words.add(word);
+        }
+      }
+      charts.add(new ChartAssembly(plotsOfPage.get(i), axes.get(i), words, capacity).chart());
+    }
+    return charts;
+  }
+
+  private static boolean isFree(Word word, List<PlotAxes> axes) {
+    return axes.stream().noneMatch(some -> some.claimed().contains(word));
+  }
+
+  /** Whether no other chart of the page is nearer to a word. */
+  private static boolean isNearest(Word word, int index, List<PlotAxes> axes) {
+    double mine = distance(axes.get(index).whole(), word.box());
+    for (PlotAxes other : axes) {
+      if (distance(other.whole(), word.box()) < mine - 1e-6) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static double distance(Box whole, Box word) {
+    double dx = Math.max(0, Math.max(whole.x() - word.right(), word.x() - whole.right()));
+    double dy = Math.max(0, Math.max(whole.y() - word.bottom(), word.y() - whole.bottom()));
+    return Math.hypot(dx, dy);
+  }
+}

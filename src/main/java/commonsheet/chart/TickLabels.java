@@ -1,0 +1,131 @@
+package commonsheet.chart;
+
+import commonsheet.sheet.Box;
+import commonsheet.sheet.Word;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** Finds the numbers among the words around a plot. */
+final class TickLabels {
+  /** Parts of one number stand closer than this share of their height. */
+  private static final double CLOSE = 0.45;
+
+  private final boolean decimalComma;
+
+  TickLabels(boolean decimalComma) {
+    this.decimalComma = decimalComma;
+  }
+
+  /** Every number among level words, words that belong to one number joined. */
+  List<TickLabel> among(List<Word> words) {
+    List<Word> level = new ArrayList<>();
+    for (Word word : words) {
+      if (word.turn() == 0) {
+        level.addAll(apart(word));
+      }
+    }
+    level.sort(Comparator.comparingDouble(word -> word.box().x()));
+    boolean[] used = new boolean[level.size()];
+    List<TickLabel> labels = new ArrayList<>();
+    for (int i = 0; i < level.size(); i++) {
+      if (!used[i]) {
+        TickLabel label = startingWith(level, i, used);
+        if (label != null) {
+          labels.add(label);
+        }
+      }
+    }
+    return labels;
+  }
+
+  /** The longest number that begins with a word and goes on in the words close behind it. */
+  private TickLabel startingWith(List<Word> level, int first, boolean[] used) {
+    List<Integer> run = new ArrayList<>(List.of(first));
+    StringBuilder text = new StringBuilder(level.get(first).text());
+    TickLabel best = label(text.toString(), level, run);
+    int taken = best == null ? 0 : 1;
+    while (run.size() < 4) {
+      int next = behind(level, run.get(run.size() - 1), used);
+      if (next < 0) {
+        break;
+      }
+      run.add(next);
+      Word word = level.get(next);
+      boolean thousands =
+          word.text().matches("[0-9]{3}") && gap(level, run.get(run.size() - 2), next) > 0.1;
+      String joint = word.raised() > 0 ? "^" : thousands ? " " : "";
+      text.append(joint).append(word.text());
+      TickLabel longer = label(text.toString(), level, run);
+      if (longer != null) {
+        best = longer;
+        taken = run.size();
+      }
+    }
+    for (int i = 0; i < taken; i++) {
+      used[run.get(i)] = true;
+    }
+    return best;
+  }
+
+  private TickLabel label(String text, List<Word> level, List<Integer> run) {
+    TickNumber number = TickNumber.of(text, decimalComma);
+    if (number == null) {
+      return null;
+    }
+    List<Word> words = run.stream().map(level::get).toList();
+    Box box = Box.around(words.stream().map(Word::box).toList());
+    return new TickLabel(number.value(), number.unit(), text, box, words);
+  }
+
+  private static int behind(List<Word> level, int index, boolean[] used) {
+    Box box = level.get(index).box();
+    for (int i = index + 1; i < level.size(); i++) {
+      Box other = level.get(i).box();
+      double gap = (other.x() - box.right()) / box.height();
+      boolean raised = level.get(i).raised() > 0;
+      if (!used[i] && gap > -0.3 && gap < CLOSE && (raised || box.sharedHeight(other) > 0.6)) {
+        return i;
+      }
+    }
+    return -1;
+  }
+
+  private static double gap(List<Word> level, int left, int right) {
+    Box box = level.get(left).box();
+    return (level.get(right).box().x() - box.right()) / box.height();
+  }
+
+  /** The words of a run that holds spaces, each with its share of the width. */
+  private static List<Word> apart(Word word) {
+    String text = word.text().strip();
+    if (!text.contains(" ") || TickNumber.of(text, false) != null) {
+      return List.of(word);
+    }
+    List<Word> parts = new ArrayList<>();
+    double perCharacter = word.box().width() / word.text().length();
+    int at = 0;
+    for (String part : word.text().split(" ", -1)) {
+      if (!part.isEmpty()) {
+        Box box =
+            new Box(
+                word.box().x() + at * perCharacter,
+                word.box().y(),
+                part.length() * perCharacter,
+                word.box().height());
+        parts.add(
+            new Word(
+                part,
+                box,
+                word.size(),
+                word.bold(),
+                word.turn(),
+                word.raised(),
+                word.recognised(),
+                word.confidence()));
+      }
+      at += part.length() + 1;
+    }
+    return parts;
+  }
+}
