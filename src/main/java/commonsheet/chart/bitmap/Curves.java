@@ -62,7 +62,8 @@ final class Curves {
         || shape.backward() > MOST_BACKWARD * area.width()) {
       return false;
     }
-    return !(candidate.grey() && strand.spanY() <= 4) && !Leaders.isLeader(strand, candidate.lineWidth(), area);
+    return !(candidate.grey() && strand.spanY() <= 4)
+        && !Leaders.isLeader(strand, candidate.lineWidth(), area);
   }
 
   /** Whether a line runs along another, so that it is the blurred edge of that one's ink. */

@@ -366,7 +366,9 @@ final class Linker {
       int[] pixels = pieces.get(at / 2).pixels();
       bridged[n] = n > 0;
       boolean dot = isDot(at / 2) && partner[at] >= 0;
-      for (int k = dot ? pixels.length / 2 : 0; k < (dot ? pixels.length / 2 + 1 : pixels.length); k++) {
+      for (int k = dot ? pixels.length / 2 : 0;
+          k < (dot ? pixels.length / 2 + 1 : pixels.length);
+          k++) {
         int pixel = at % 2 == 0 ? pixels[k] : pixels[pixels.length - 1 - k];
         xs[n] = pixel % layer.width();
         ys[n] = pixel / layer.width();
