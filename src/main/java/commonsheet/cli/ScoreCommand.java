@@ -2,6 +2,9 @@ package commonsheet.cli;
 
 import commonsheet.record.CellRecord;
 import commonsheet.record.Standing;
+import commonsheet.score.ChartScore;
+import commonsheet.score.ChartScorer;
+import commonsheet.score.ChartTruth;
 import commonsheet.score.ScoreReport;
 import commonsheet.score.Scorer;
 import commonsheet.score.SheetScore;
@@ -33,7 +36,7 @@ final class ScoreCommand implements Callable<Integer> {
       names = "--truth",
       paramLabel = "DIR",
       required = true,
-      description = "Folder of the truths: NAME.truth.csv for NAME.pdf.")
+      description = "Folder of the truths: NAME.truth.csv, and NAME.charts.csv, for NAME.pdf.")
   private Path truths;
 
   @Option(
@@ -83,6 +86,7 @@ final class ScoreCommand implements Callable<Integer> {
     inputs.problems().forEach(this::complain);
     int failed = inputs.problems().size();
     List<SheetScore> scores = new ArrayList<>();
+    List<ChartScore> charts = new ArrayList<>();
     Progress progress =
         new Progress(spec.commandLine().getErr(), inputs.files().size(), System::nanoTime);
     for (Path file : inputs.files()) {
@@ -91,14 +95,19 @@ final class ScoreCommand implements Callable<Integer> {
         complain(file + ": there is no truth for it in " + truths);
         failed++;
       } else {
-        scores.addAll(Scorer.scoreSheet(expected, records(reader.read(file))));
+        List<ChartTruth> expectedCharts = charts(file);
+        List<CellRecord> records = records(reader.read(file));
+        scores.addAll(Scorer.scoreSheet(expected, records));
+        if (expectedCharts != null) {
+          charts.add(ChartScorer.scoreSheet(sheetName(file), expectedCharts, records));
+        }
       }
       progress.step();
     }
     if (scores.isEmpty()) {
       return ExitStatus.NONE_READABLE;
     }
-    ScoreReport report = new ScoreReport(scores);
+    ScoreReport report = new ScoreReport(scores, charts);
     print(report);
     return isBelowMinimum(report.total())
         ? ExitStatus.BELOW_MINIMUM
@@ -111,6 +120,19 @@ final class ScoreCommand implements Callable<Integer> {
     } catch (TruthException unusable) {
       throw new CommandException(ExitStatus.USAGE, unusable.getMessage());
     }
+  }
+
+  /** The truth of a sheet's charts, or null where there is none. */
+  private List<ChartTruth> charts(Path sheet) throws CommandException {
+    try {
+      return ChartTruth.forSheet(truths, sheet.getFileName().toString());
+    } catch (TruthException unusable) {
+      throw new CommandException(ExitStatus.USAGE, unusable.getMessage());
+    }
+  }
+
+  private static String sheetName(Path sheet) {
+    return sheet.getFileName().toString().replaceFirst("(?i)[.]pdf$", "");
   }
 
   /** The records of a sheet; a sheet that cannot be read has none, and misses all of its truth. */

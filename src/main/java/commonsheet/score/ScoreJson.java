@@ -27,6 +27,9 @@ final class ScoreJson {
     report.byQuantity().forEach((name, tally) -> tally(quantities.putObject(name), tally));
     ArrayNode sheets = root.putArray("sheets");
     report.scores().forEach(score -> sheet(sheets.addObject(), score));
+    if (!report.charts().isEmpty()) {
+      ChartJson.write(root.putObject("charts"), report.charts());
+    }
     try {
       return MAPPER.writerWithDefaultPrettyPrinter().writeValueAsString(root) + '\n';
     } catch (JsonProcessingException e) {
@@ -135,7 +138,7 @@ final class ScoreJson {
     conditions.values().forEach(of::put);
   }
 
-  private static void differences(ObjectNode node, List<Difference> differences) {
+  static void differences(ObjectNode node, List<Difference> differences) {
     if (differences.isEmpty()) {
       return;
     }

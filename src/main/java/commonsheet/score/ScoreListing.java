@@ -91,8 +91,12 @@ final class ScoreListing {
   }
 
   private void line(String start, String content) {
-    // Printed words come from a file of unknown origin: keep them on the line and off the terminal.
-    text.append(start).append(content.replaceAll("[\\p{Cntrl}\\s]+", " ")).append('\n');
+    text.append(start).append(onOneLine(content)).append('\n');
+  }
+
+  /** Printed words come from a file of unknown origin: kept on the line and off the terminal. */
+  static String onOneLine(String content) {
+    return content.replaceAll("[\\p{Cntrl}\\s]+", " ");
   }
 
   private static String says(

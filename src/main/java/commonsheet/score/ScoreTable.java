@@ -74,7 +74,8 @@ final class ScoreTable {
         : String.format(Locale.ROOT, "%.3f", Math.floor(ratio.getAsDouble() * 1000 + 1e-9) / 1000);
   }
 
-  private static String align(List<List<String>> lines) {
+  /** Lines as one text, names to the left, numbers to the right. */
+  static String align(List<List<String>> lines) {
     int[] widths = new int[lines.get(0).size()];
     for (List<String> line : lines) {
       for (int i = 0; i < line.size(); i++) {

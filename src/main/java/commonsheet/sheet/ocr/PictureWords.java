@@ -1,0 +1,120 @@
+package commonsheet.sheet.ocr;
+
+import commonsheet.sheet.Box;
+import commonsheet.sheet.PagePixels;
+import commonsheet.sheet.Recogniser;
+import commonsheet.sheet.Word;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.ForkJoinPool;
+
+/**
+ * Reads the words of pictures with the PP-OCR v4 networks for Chinese and English, in this process.
+ * They are loaded at the first picture and stay until {@link #close}; one object serves any number
+ * of threads. Boxes of words reach from the first to the last column of their ink, and from the top
+ * to the bottom of the ink of their line.
+ */
+public final class PictureWords implements Recogniser, AutoCloseable {
+  /**
+   * Resolution at which lines are looked for, in dots per inch: print of 5 points is 12 pixels high
+   * then, which the network still finds. What the lines say is read at the picture's own.
+   */
+  private static final double LOOKED_AT = 180;
+
+  private static final double POINTS_PER_INCH = 72;
+
+  /** Pixels a picture is looked at with at most; an A4 page has 3.1 million. */
+  private static final double MOST_PIXELS = 12e6;
+
+  /** Mean confidence below which a reading is no text. */
+  private static final double NO_TEXT = 0.5;
+
+  private final int threads;
+  private Detector detector;
+  private LineReader reader;
+  private ForkJoinPool pool;
+
+  /** Reads on all processors. */
+  public PictureWords() {
+    this(Runtime.getRuntime().availableProcessors());
+  }
+
+  /**
+   * Reads on a number of threads.
+   *
+   * @param threads at least 1
+   */
+  public PictureWords(int threads) {
+    if (threads < 1) {
+      throw new IllegalArgumentException("reading pictures needs at least one thread");
+    }
+    this.threads = threads;
+  }
+
+  @Override
+  public List<Word> words(PagePixels picture) {
+    Pixels pixels = Pixels.of(picture.image());
+    if (pixels.isPlain()) {
+      return List.of();
+    }
+    // Parallel streams run on the pool their task was given to.
+    return started().submit(() -> read(picture, pixels)).join();
+  }
+
+  private List<Word> read(PagePixels picture, Pixels pixels) {
+    double pixel = picture.area().width() / pixels.width();
+    double most = Math.sqrt(MOST_PIXELS / ((double) pixels.width() * pixels.height()));
+    double scale = Math.min(LOOKED_AT * pixel / POINTS_PER_INCH, most);
+    List<TurnedBox> regions = detector.regions(pixels, scale);
+    List<Word> words = new ArrayList<>();
+    for (Reading reading : Reading.of(pixels, regions, reader)) {
+      if (reading.line().confidence() >= NO_TEXT) {
+        words.addAll(words(reading, picture, pixels));
+      }
+    }
+    return words;
+  }
+
+  private static List<Word> words(Reading reading, PagePixels picture, Pixels pixels) {
+    TurnedBox box = reading.box();
+    StripInk ink = StripInk.of(reading.strip());
+    double pixel = picture.area().width() / pixels.width();
+    double along = box.length() / reading.strip().width();
+    double down = box.height() / reading.strip().height();
+    double size = TypeSize.of(reading.line().text(), (ink.bottom() - ink.top()) * down) * pixel;
+    List<Word> words = new ArrayList<>();
+    for (WordSplitter.Part part :
+        WordSplitter.split(reading.line(), ink, reading.strip().width())) {
+      Box place =
+          box.part(part.from() * along, part.to() * along, ink.top() * down, ink.bottom() * down);
+      Box onPage =
+          new Box(
+              picture.area().x() + place.x() * pixel,
+              picture.area().y() + place.y() * pixel,
+              place.width() * pixel,
+              place.height() * pixel);
+      words.add(
+          new Word(part.text(), onPage, size, false, reading.turn(), 0, true, part.confidence()));
+    }
+    return words;
+  }
+
+  private synchronized ForkJoinPool started() {
+    if (pool == null) {
+      detector = new Detector();
+      reader = new LineReader();
+      pool = new ForkJoinPool(threads);
+    }
+    return pool;
+  }
+
+  @Override
+  public synchronized void close() {
+    if (pool != null) {
+      pool.shutdownNow();
+      detector.close();
+      reader.close();
+      pool = null;
+    }
+  }
+}

@@ -1,0 +1,86 @@
+package commonsheet.sheet.ocr;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Splits a line into words: at the spaces that were read, and at gaps as wide as a space is. The
+ * network often leaves spaces out, and joins labels that stand in one row.
+ */
+final class WordSplitter {
+  /**
+   * Gaps from which words are parted, in font sizes. A space is 0.28 and what letters keep free
+   * beside them about 0.1; between two digits 1 there is 0.29, the widest gap within a word, and
+   * between two letters 0.16 (Helvetica).
+   */
+  private static final double BETWEEN_DIGITS = 0.38;
+
+  private static final double BESIDE_DIGIT = 0.32;
+  private static final double BETWEEN_LETTERS = 0.26;
+
+  /** Beside a decimal sign, which may itself leave no ink in print of few pixels. */
+  private static final double BESIDE_DECIMAL_SIGN = 0.85;
+
+  private WordSplitter() {}
+
+  /**
+   * A word in a strip.
+   *
+   * @param from first column of its ink
+   * @param to column after its last
+   * @param confidence that of its least sure character
+   */
+  record Part(String text, double from, double to, double confidence) {}
+
+  static List<Part> split(ReadLine line, StripInk ink, int width) {
+    double size = TypeSize.of(line.text(), ink.bottom() - ink.top());
+    List<Part> parts = new ArrayList<>();
+    List<ReadLine.Letter> word = new ArrayList<>();
+    double start = 0;
+    boolean space = false;
+    for (ReadLine.Letter letter : line.letters()) {
+      if (letter.isSpace()) {
+        space = true;
+        continue;
+      }
+      if (!word.isEmpty()) {
+        ReadLine.Letter before = word.get(word.size() - 1);
+        StripInk.Gap gap = ink.widestGap(before.x(), letter.x());
+        if (space || gap.width() > size * limit(before, letter)) {
+          parts.add(part(word, ink, start, gap.from()));
+          word.clear();
+          start = gap.to();
+        }
+      }
+      word.add(letter);
+      space = false;
+    }
+    if (!word.isEmpty()) {
+      parts.add(part(word, ink, start, width));
+    }
+    return parts;
+  }
+
+  private static double limit(ReadLine.Letter before, ReadLine.Letter after) {
+    if (before.isDecimalSign() && after.isDigit() || before.isDigit() && after.isDecimalSign()) {
+      return BESIDE_DECIMAL_SIGN;
+    }
+    if (before.isDigit() && after.isDigit()) {
+      return BETWEEN_DIGITS;
+    }
+    return before.isDigit() || after.isDigit() ? BESIDE_DIGIT : BETWEEN_LETTERS;
+  }
+
+  private static Part part(List<ReadLine.Letter> letters, StripInk ink, double start, double end) {
+    StringBuilder text = new StringBuilder();
+    double confidence = 1;
+    for (ReadLine.Letter letter : letters) {
+      text.append(letter.text());
+      confidence = Math.min(confidence, letter.confidence());
+    }
+    double from = ink.next((int) start);
+    double to = ink.endBefore((int) Math.ceil(end));
+    boolean seen = from >= start && to > from;
+    return new Part(text.toString(), seen ? from : start, seen ? to : end, confidence);
+  }
+}
