@@ -60,6 +60,37 @@ public final class OpenSheet implements AutoCloseable {
   }
 
   /**
+   * What a page draws as lines, areas and pictures, upright as {@link SheetReader} sees it.
+   *
+   * @param page from 1
+   * @throws SheetException if the page cannot be read or draws more than the limits allow
+   */
+  public PageDrawing drawing(int page) throws SheetException {
+    PDDocument document = file.document();
+    try {
+      return DrawingScanner.scan(
+          document.getPage(page - 1),
+          page,
+          document.getDocumentCatalog().getOCProperties(),
+          settings);
+    } catch (PageLimitException e) {
+      throw new SheetException(
+          SheetException.Kind.TOO_LARGE,
+          "Page "
+              + page
+              + " of "
+              + file.name()
+              + " "
+              + e.getMessage()
+              + ", which no datasheet needs; print it to a new PDF and read that.");
+    } catch (IOException e) {
+      throw new SheetException(
+          SheetException.Kind.DAMAGED,
+          "Page " + page + " of " + file.name() + " cannot be read; fetch the file again.");
+    }
+  }
+
+  /**
    * The part of a page around a picture, in the picture's own pixels: each pixel of the picture is
    * one of the result, unless another lies over it. So nothing is lost of a chart that is stored as
    * a picture, and what the page draws over it and beside it is there too.

@@ -1,0 +1,106 @@
+package commonsheet.chart.vector;
+
+import commonsheet.chart.plot.InkStyle;
+import commonsheet.chart.plot.Sample;
+import commonsheet.chart.plot.Trace;
+import commonsheet.sheet.Box;
+import commonsheet.sheet.Word;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Finds short pieces of line, and single markers, that stand beside words and look like a curve.
+ */
+final class LegendSamples {
+  /** Lengths in points of the samples of legends. */
+  private static final double SHORTEST = 6;
+
+  private static final double LONGEST = 90;
+
+  /** How far in points a word can stand from its sample. */
+  private static final double FARTHEST = 30;
+
+  /** How far in points a sample may reach into the box of its word. */
+  private static final double OVERLAP = 1.5;
+
+  /** How far two colours may differ, 0 to 1, and be the same ink. */
+  private static final double SAME_COLOUR = 0.03;
+
+  private final List<Word> words;
+  private final List<Trace> traces;
+
+  LegendSamples(List<Word> words, List<Trace> traces) {
+    this.words = words;
+    this.traces = traces;
+  }
+
+  List<Sample> find(List<Rule> loose, List<MarkerSeries> markers) {
+    List<Sample> samples = new ArrayList<>();
+    List<Shape> onLines = new ArrayList<>();
+    for (Rule rule : loose) {
+      boolean sized = rule.level() && rule.length() >= SHORTEST && rule.length() <= LONGEST;
+      if (!sized || !isBesideWord(rule.box(), words) || !looksLikeTrace(rule.look().rgb())) {
+        continue;
+      }
+      MarkerSeries on = markersOn(rule, markers, onLines);
+      InkStyle.Marker marker = on == null ? InkStyle.Marker.NONE : on.marker();
+      samples.add(new Sample(rule.box(), Styles.of(rule.look(), marker)));
+    }
+    for (MarkerSeries series : markers) {
+      for (Shape shape : series.shapes()) {
+        if (!onLines.contains(shape) && isMarkerSample(shape, series)) {
+          InkStyle style = new InkStyle(series.rgb(), InkStyle.Dash.SOLID, series.marker(), 0);
+          samples.add(new Sample(shape.box(), style));
+        }
+      }
+    }
+    return samples;
+  }
+
+  private MarkerSeries markersOn(Rule rule, List<MarkerSeries> markers, List<Shape> used) {
+    MarkerSeries found = null;
+    for (MarkerSeries series : markers) {
+      for (Shape shape : series.shapes()) {
+        if (Geometry.distanceToSegment(shape.centre(), rule.start(), rule.end()) < 0.6) {
+          used.add(shape);
+          found = series;
+        }
+      }
+    }
+    return found;
+  }
+
+  private boolean isMarkerSample(Shape shape, MarkerSeries series) {
+    boolean known =
+        traces.stream()
+            .anyMatch(
+                trace ->
+                    trace.style().marker() == series.marker()
+                        && Look.difference(trace.style().rgb(), series.rgb()) <= SAME_COLOUR);
+    return known
+        && isBesideWord(shape.box(), words)
+        && traces.stream()
+            .noneMatch(trace -> Geometry.distance(shape.centre(), trace.points()) < 0.8);
+  }
+
+  private boolean looksLikeTrace(int rgb) {
+    return traces.stream()
+        .anyMatch(trace -> Look.difference(trace.style().rgb(), rgb) <= SAME_COLOUR);
+  }
+
+  /** Whether a word stands to the right or left of a box, at its height. */
+  static boolean isBesideWord(Box box, List<Word> words) {
+    for (Word word : words) {
+      double right = word.box().x() - box.right();
+      double left = box.x() - word.box().right();
+      boolean level =
+          box.centreY() >= word.box().y() - 1 && box.centreY() <= word.box().bottom() + 1;
+      boolean near =
+          (right >= -OVERLAP && right <= FARTHEST) || (left >= -OVERLAP && left <= FARTHEST);
+      if (level && near && word.turn() == 0) {
+        return true;
+      }
+    }
+    return false;
+  }
+}

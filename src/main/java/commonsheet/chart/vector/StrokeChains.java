@@ -1,0 +1,54 @@
+package commonsheet.chart.vector;
+
+import commonsheet.sheet.Point;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Joins strokes of one look that are drawn one after the other, each beginning where one ended. */
+final class StrokeChains {
+  private StrokeChains() {}
+
+  static List<Stroke> join(List<Stroke> strokes) {
+    List<Stroke> joined = new ArrayList<>();
+    int i = 0;
+    while (i < strokes.size()) {
+      List<Point> points = new ArrayList<>(strokes.get(i).points());
+      Stroke first = strokes.get(i);
+      boolean open = !first.isClosed();
+      int next = i + 1;
+      while (open && next < strokes.size() && goesOn(points, first, strokes.get(next), next - i)) {
+        append(points, strokes.get(next));
+        next++;
+      }
+      joined.add(next == i + 1 ? first : Stroke.of(points, first.look(), first.order()));
+      i = next;
+    }
+    return joined;
+  }
+
+  private static boolean goesOn(List<Point> points, Stroke first, Stroke next, int pieces) {
+    if (!first.look().equals(next.look()) || next.isClosed() || next.length() == 0) {
+      return false;
+    }
+    Point end = points.get(points.size() - 1);
+    boolean onward = isSame(end, next.first()) || isSame(end, next.last());
+    if (!onward && pieces == 1 && first.length() > 0) {
+      Point start = points.get(0);
+      if (isSame(start, next.first()) || isSame(start, next.last())) {
+        java.util.Collections.reverse(points);
+        return true;
+      }
+    }
+    return onward && first.length() > 0;
+  }
+
+  private static boolean isSame(Point a, Point b) {
+    return a.distance(b) <= Geometry.SAME_PLACE;
+  }
+
+  private static void append(List<Point> points, Stroke next) {
+    Point end = points.get(points.size() - 1);
+    List<Point> more = isSame(end, next.first()) ? next.points() : next.reversed().points();
+    points.addAll(more.subList(1, more.size()));
+  }
+}
