@@ -15,8 +15,8 @@ final class InkFit {
   private static final double AROUND = 0.6;
 
   /**
-   * Room left beside the ink and above and below it, in its height. Of digits of 5.5 points alone, 79
-   * of 80 are read so; with more room above, a 0 becomes the letter.
+   * Room left beside the ink and above and below it, in its height. Of digits of 5.5 points alone,
+   * 79 of 80 are read so; with more room above, a 0 becomes the letter.
    */
   private static final double BESIDE = 0.25;
 
@@ -130,9 +130,6 @@ final class InkFit {
 
   /** A piece that goes on outside the window is a drawn line. */
   private boolean reachesEdge(Box piece) {
-    return piece.x() == 0
-        || piece.y() == 0
-        || piece.right() == width
-        || piece.bottom() == height;
+    return piece.x() == 0 || piece.y() == 0 || piece.right() == width || piece.bottom() == height;
   }
 }
