@@ -164,9 +164,9 @@ final class FrameFinder {
         double below = bottom.at() - left.to();
         boolean corner =
             apart > -MEETING
-                && apart < bottom.length() / 4
+                && apart < bottom.length() / 2
                 && below > -MEETING
-                && below < left.length() / 4;
+                && below < left.length() / 2;
         if (corner) {
           add(reached(left, bottom));
         }

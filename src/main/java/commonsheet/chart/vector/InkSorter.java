@@ -187,9 +187,14 @@ final class InkSorter {
 
   private boolean isPartOfLast(Stroke stroke) {
     Shape shape = shapes.get(shapes.size() - 1);
-    return shape.rgb() == stroke.look().rgb()
+    double size = Math.max(shape.box().width(), shape.box().height());
+    return stroke.length() <= LONGEST_BAR * size
+        && shape.rgb() == stroke.look().rgb()
         && shape.centre().distance(Geometry.centre(stroke.box())) < SAME_MARKER;
   }
+
+  /** How many times longer than a marker one of its bars can be; samples are longer. */
+  private static final double LONGEST_BAR = 1.6;
 
   private static boolean isMarkerBar(Stroke stroke) {
     return stroke.points().size() == 2 && stroke.length() > 1 && stroke.extent() <= Shape.LARGEST;
@@ -251,7 +256,7 @@ final class InkSorter {
       if (thin > 0) {
         strokes.add(Stroke.of(middle(bounds), filled(path, thin), path.order()));
       }
-    } else {
+    } else if (!isLetter(run, bounds)) {
       CentreLine.Found line = CentreLine.of(run);
       if (line != null) {
         strokes.add(Stroke.of(line.points(), filled(path, line.width()), path.order()));
@@ -260,6 +265,14 @@ final class InkSorter {
       }
     }
   }
+
+  /** Whether one of several outlines is small and bent: a letter of a word drawn as one area. */
+  private static boolean isLetter(List<Point> run, Box bounds) {
+    return Math.max(bounds.width(), bounds.height()) <= Shape.LARGEST && run.size() > ROUNDED;
+  }
+
+  /** Points of the outline of a dash with rounded ends, at most. */
+  private static final int ROUNDED = 14;
 
   private static Look filled(DrawnPath path, double width) {
     return new Look(path.rgb(), Math.round(width * 5) / 5.0, List.of());

@@ -44,7 +44,7 @@ final class PlotReader {
     pointers.addAll(Leaders.find(curves.loose(), loose, curves.strokes(), around, frame));
     List<Sample> samples =
         new LegendSamples(around, traces, curves.names())
-            .find(loose, markers).stream().filter(this::isOwn).toList();
+            .find(loose, ink.shapes(), markers).stream().filter(this::isOwn).toList();
     return new Plot(
         page,
         frame,
