@@ -40,12 +40,7 @@ record Curves(List<Stroke> strokes, List<Trace> traces, List<Stroke> loose, Dash
       List<Patch> patches,
       List<Word> words) {
     List<Box> covers = covers(frame, patches, words);
-    Map<Look, List<Stroke>> looks = new LinkedHashMap<>();
-    for (Stroke stroke : strokes) {
-      if (!stroke.look().isPaper()) {
-        looks.computeIfAbsent(stroke.look(), look -> new ArrayList<>()).add(stroke);
-      }
-    }
+    Map<Look, List<Stroke>> looks = byLook(strokes);
     CurveSize size = new CurveSize(frame);
     List<Stroke> curves = new ArrayList<>();
     List<Stroke> loose = new ArrayList<>();
@@ -79,6 +74,34 @@ record Curves(List<Stroke> strokes, List<Trace> traces, List<Stroke> loose, Dash
     traces.addAll(rows);
     return new Curves(curves, List.copyOf(traces), loose, names);
   }
+
+  /** Strokes that look the same, taking into account that drawn dashes are measured. */
+  private static Map<Look, List<Stroke>> byLook(List<Stroke> strokes) {
+    Map<Look, List<Stroke>> looks = new LinkedHashMap<>();
+    for (Stroke stroke : strokes) {
+      Look look = stroke.look();
+      if (look.isPaper()) {
+        continue;
+      }
+      Look known =
+          looks.containsKey(look)
+              ? look
+              : looks.keySet().stream()
+                  .filter(
+                      other ->
+                          other.rgb() == look.rgb()
+                              && Math.abs(other.width() - look.width()) <= SAME_WIDTH
+                              && !look.dash().isEmpty()
+                              && DashNames.isAlike(other.dash(), look.dash()))
+                  .findFirst()
+                  .orElse(look);
+      looks.computeIfAbsent(known, key -> new ArrayList<>()).add(stroke);
+    }
+    return looks;
+  }
+
+  /** Points by which the widths of the dashes of one line may differ. */
+  private static final double SAME_WIDTH = 0.25;
 
   private static List<Stroke> leaders(List<Stroke> curves, List<Word> words, Box frame) {
     List<Stroke> leaders = new ArrayList<>();

@@ -256,9 +256,10 @@ final class InkSorter {
       if (thin > 0) {
         strokes.add(Stroke.of(middle(bounds), filled(path, thin), path.order()));
       }
-    } else if (!isLetter(run, bounds)) {
+    } else {
       CentreLine.Found line = CentreLine.of(run);
-      if (line != null) {
+      boolean small = Math.max(bounds.width(), bounds.height()) <= Shape.LARGEST;
+      if (line != null && !(small && isLetter(line))) {
         strokes.add(Stroke.of(line.points(), filled(path, line.width()), path.order()));
       } else if (thin > Shape.LARGEST) {
         patches.add(new Patch(bounds, isFull(run, bounds), path.rgb(), path.order()));
@@ -266,13 +267,15 @@ final class InkSorter {
     }
   }
 
-  /** Whether one of several outlines is small and bent: a letter of a word drawn as one area. */
-  private static boolean isLetter(List<Point> run, Box bounds) {
-    return Math.max(bounds.width(), bounds.height()) <= Shape.LARGEST && run.size() > ROUNDED;
+  /** Whether a small outline is bent as the parts of letters are; dashes are nearly straight. */
+  private static boolean isLetter(CentreLine.Found line) {
+    Stroke middle = Stroke.of(line.points(), new Look(0, line.width(), List.of()), 0);
+    return line.width() > WIDEST_DASH
+        || middle.first().distance(middle.last()) < NEARLY_STRAIGHT * middle.length();
   }
 
-  /** Points of the outline of a dash with rounded ends, at most. */
-  private static final int ROUNDED = 14;
+  /** Share of its length that the ends of a dash lie apart, at least. */
+  private static final double NEARLY_STRAIGHT = 0.7;
 
   private static Look filled(DrawnPath path, double width) {
     return new Look(path.rgb(), Math.round(width * 5) / 5.0, List.of());

@@ -32,7 +32,7 @@ final class PlotReader {
 
   Plot read() {
     List<Word> around = wordsAround();
-    Grid grid = Grid.of(ink.rules(), frame);
+    Grid grid = Grid.of(ink.rules(), ink.lines(), frame);
     Arrows arrows = Arrows.find(ink, grid, frame);
     List<Rule> loose = arrows.withoutRules(grid.loose());
     List<MarkerSeries> markers = MarkerSeries.find(ink.shapes(), frame);
