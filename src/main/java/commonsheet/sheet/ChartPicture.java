@@ -32,6 +32,9 @@ public final class ChartPicture {
   /** Sizes in pixels. */
   private static final int LIST_WIDTH = 560;
 
+  /** Between the figure and the list. */
+  private static final int GAP = 16;
+
   private static final int TEXT_SIZE = 19;
   private static final int LINE_HEIGHT = 27;
   private static final int INDENT = 48;
@@ -99,7 +102,7 @@ public final class ChartPicture {
     for (int i = 0; i < curves.size(); i++) {
       drawing.curve(curves.get(i), i, curves.size());
     }
-    drawing.list(title, curves, figure.getWidth());
+    drawing.list(title, curves, figure.getWidth() + GAP);
     return drawing.png();
   }
 
