@@ -39,13 +39,23 @@ final class RoundTrip {
    * Prints the figures of one or more folders.
    *
    * @param arguments folders; before them {@code --details} for every chart that is not wholly
-   *     right
+   *     right, {@code --every N} for each N-th chart of a folder only
    */
   public static void main(String[] arguments) throws IOException {
-    boolean details = arguments.length > 0 && arguments[0].equals("--details");
+    List<String> rest = new ArrayList<>(List.of(arguments));
+    boolean details = rest.remove("--details");
+    int every = 1;
+    int at = rest.indexOf("--every");
+    if (at >= 0) {
+      every = Integer.parseInt(rest.get(at + 1));
+      rest.subList(at, at + 2).clear();
+    }
     List<DrawnChart> charts = new ArrayList<>();
-    for (int i = details ? 1 : 0; i < arguments.length; i++) {
-      charts.addAll(DrawnChart.of(Path.of(arguments[i])));
+    for (String folder : rest) {
+      List<DrawnChart> all = DrawnChart.of(Path.of(folder));
+      for (int i = 0; i < all.size(); i += every) {
+        charts.add(all.get(i));
+      }
     }
     try (SheetCurves curves = new SheetCurves()) {
       List<ChartResult> results = run(charts, curves::read);
