@@ -14,7 +14,8 @@ import java.util.stream.Stream;
  * How well one drawn chart was read back.
  *
  * @param distances from points spread along the read curves to the true lines, shares of the scales
- * @param yErrors the same at equal x, away from steep parts
+ * @param sureDistances those of them of curves that stand without doubt
+ * @param yErrors the same as distances at equal x, away from steep parts
  * @param within points of the curves whose true error is at most the stated uncertainty
  * @param points all points of the curves
  * @param seconds what opening, finding and reading took
@@ -25,6 +26,7 @@ record ChartResult(
     ChartScore score,
     List<Integer> overrun,
     double[] distances,
+    double[] sureDistances,
     double[] yErrors,
     int within,
     int points,
@@ -41,6 +43,7 @@ record ChartResult(
     List<CurveOutcome> outcomes = score.charts().get(0).curves();
     List<Integer> overrun = new ArrayList<>();
     DoubleStream.Builder distances = DoubleStream.builder();
+    DoubleStream.Builder sure = DoubleStream.builder();
     DoubleStream.Builder yErrors = DoubleStream.builder();
     int within = 0;
     int points = 0;
@@ -59,7 +62,11 @@ record ChartResult(
       // A wrong name is no error of the points: they are held against the line they follow.
       TrueLine followed = nearest(chart, own, along);
       for (double[] p : along) {
-        distances.add(followed.distance(p[0], p[1]));
+        double distance = followed.distance(p[0], p[1]);
+        distances.add(distance);
+        if (outcome.read().standing() != Standing.UNSURE) {
+          sure.add(distance);
+        }
         double error = followed.errorAt(p[0], p[1]);
         if (!Double.isNaN(error)) {
           yErrors.add(error);
@@ -78,6 +85,7 @@ record ChartResult(
         score,
         List.copyOf(overrun),
         distances.build().toArray(),
+        sure.build().toArray(),
         yErrors.build().toArray(),
         within,
         points,

@@ -1,11 +1,13 @@
 package commonsheet.roundtrip;
 
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.TreeSet;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
@@ -28,7 +30,7 @@ final class RoundTripTable {
           "silent",
           "med%",
           "p95%",
-          "y med%",
+          "sure95%",
           "y p95%",
           "within%",
           "s/chart");
@@ -67,10 +69,10 @@ final class RoundTripTable {
       Map<String, Predicate<DrawnChart>> groups,
       String form,
       List<ChartResult> results,
-      java.util.function.Function<DrawnChart, String> by) {
+      Function<DrawnChart, String> by) {
     results.stream()
         .map(r -> by.apply(r.chart()))
-        .collect(Collectors.toCollection(java.util.TreeSet::new))
+        .collect(Collectors.toCollection(TreeSet::new))
         .forEach(
             value ->
                 groups.putIfAbsent(
@@ -95,7 +97,7 @@ final class RoundTripTable {
         f.silent(),
         100 * f.medianError(),
         100 * f.error95(),
-        100 * f.medianYError(),
+        100 * f.sureError95(),
         100 * f.yError95(),
         100 * f.withinRate(),
         f.seconds());
@@ -105,7 +107,7 @@ final class RoundTripTable {
   static String worst(List<ChartResult> results) {
     List<ChartResult> failed = new ArrayList<>(results.stream().filter(r -> !r.whole()).toList());
     failed.sort(
-        java.util.Comparator.comparingInt(ChartResult::silent)
+        Comparator.comparingInt(ChartResult::silent)
             .reversed()
             .thenComparing(r -> r.chart().name()));
     StringBuilder text = new StringBuilder();
@@ -131,7 +133,7 @@ final class RoundTripTable {
     return results.stream()
         .filter(r -> r.distances().length > 0)
         .sorted(
-            java.util.Comparator.comparingDouble(
+            Comparator.comparingDouble(
                     (ChartResult r) -> RoundTripFigures.percentile(r.distances(), 0.95))
                 .reversed())
         .limit(most)
@@ -146,10 +148,5 @@ final class RoundTripTable {
                     r.within(),
                     r.points()))
         .collect(Collectors.joining());
-  }
-
-  /** All distances of several charts. */
-  static double[] all(List<ChartResult> results) {
-    return results.stream().flatMapToDouble(r -> Arrays.stream(r.distances())).toArray();
   }
 }
