@@ -19,6 +19,7 @@ import java.util.stream.Stream;
  * @param within points of the curves whose true error is at most the stated uncertainty
  * @param points all points of the curves
  * @param seconds what opening, finding and reading took
+ * @param processorSeconds the processor time of it, all threads
  * @param failure why nothing could be read at all, or null
  */
 record ChartResult(
@@ -31,6 +32,7 @@ record ChartResult(
     int within,
     int points,
     double seconds,
+    double processorSeconds,
     String failure) {
   /** Points along a read curve that are measured. */
   private static final int ALONG = 200;
@@ -38,7 +40,12 @@ record ChartResult(
   /** The share of a read curve that must lie on its line, or it runs on where there is no curve. */
   private static final double SHARE = 0.9;
 
-  static ChartResult of(DrawnChart chart, List<Curve> curves, double seconds, String failure) {
+  static ChartResult of(
+      DrawnChart chart,
+      List<Curve> curves,
+      double seconds,
+      double processorSeconds,
+      String failure) {
     ChartScore score = ChartScorer.score(chart.name(), List.of(chart.truth()), curves);
     List<CurveOutcome> outcomes = score.charts().get(0).curves();
     List<Integer> overrun = new ArrayList<>();
@@ -90,6 +97,7 @@ record ChartResult(
         within,
         points,
         seconds,
+        processorSeconds,
         failure);
   }
 

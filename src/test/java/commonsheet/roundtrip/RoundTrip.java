@@ -1,7 +1,9 @@
 package commonsheet.roundtrip;
 
+import com.sun.management.OperatingSystemMXBean;
 import commonsheet.record.Curve;
 import java.io.IOException;
+import java.lang.management.ManagementFactory;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,13 +28,22 @@ final class RoundTrip {
   /** A chart that makes the reader fail counts as not found, with the reason. */
   private static ChartResult read(DrawnChart chart, CurveReader reader) {
     long start = System.nanoTime();
+    long busy = processorTime();
+    List<Curve> curves = List.of();
+    String failure = null;
     try {
-      List<Curve> curves = reader.read(chart.sheet());
-      return ChartResult.of(chart, curves, (System.nanoTime() - start) / 1e9, null);
+      curves = reader.read(chart.sheet());
     } catch (Exception fault) {
-      return ChartResult.of(
-          chart, List.of(), (System.nanoTime() - start) / 1e9, "failed: " + fault);
+      failure = "failed: " + fault;
     }
+    double seconds = (System.nanoTime() - start) / 1e9;
+    return ChartResult.of(chart, curves, seconds, (processorTime() - busy) / 1e9, failure);
+  }
+
+  /** Of the whole process, in nanoseconds: what other work on the machine does not lengthen. */
+  private static long processorTime() {
+    return ((OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean())
+        .getProcessCpuTime();
   }
 
   /**

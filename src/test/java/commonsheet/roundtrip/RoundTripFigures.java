@@ -16,6 +16,7 @@ import java.util.function.ToIntFunction;
  * @param yError95 that of the error in y at equal x, away from steep parts
  * @param withinRate points whose true error is within the stated uncertainty
  * @param seconds mean time of a chart
+ * @param processorSeconds mean processor time of a chart, all threads
  */
 record RoundTripFigures(
     int found,
@@ -32,7 +33,8 @@ record RoundTripFigures(
     double sureError95,
     double yError95,
     double withinRate,
-    double seconds) {
+    double seconds,
+    double processorSeconds) {
   static RoundTripFigures of(List<ChartResult> results) {
     int curves = sum(results, r -> r.chart().lines().size());
     double[] errors = all(results, ChartResult::distances);
@@ -52,7 +54,8 @@ record RoundTripFigures(
         percentile(all(results, ChartResult::sureDistances), 0.95),
         percentile(yErrors, 0.95),
         (double) sum(results, ChartResult::within) / sum(results, ChartResult::points),
-        results.stream().mapToDouble(ChartResult::seconds).average().orElse(Double.NaN));
+        results.stream().mapToDouble(ChartResult::seconds).average().orElse(Double.NaN),
+        results.stream().mapToDouble(ChartResult::processorSeconds).average().orElse(Double.NaN));
   }
 
   private static int sum(List<ChartResult> results, ToIntFunction<ChartResult> count) {

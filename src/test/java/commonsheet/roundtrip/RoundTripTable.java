@@ -16,7 +16,7 @@ final class RoundTripTable {
   private static final String HEADER =
       String.format(
           Locale.ROOT,
-          "%-26s %6s %6s %6s %6s %7s %6s %6s %6s %6s %6s %7s %7s %7s %7s %7s %7s%n",
+          "%-26s %6s %6s %6s %6s %7s %6s %6s %6s %6s %6s %7s %7s %7s %7s %7s %7s %7s%n",
           "",
           "charts",
           "found",
@@ -33,7 +33,8 @@ final class RoundTripTable {
           "sure95%",
           "y p95%",
           "within%",
-          "s/chart");
+          "s/chart",
+          "cpu s");
 
   private RoundTripTable() {}
 
@@ -83,7 +84,7 @@ final class RoundTripTable {
     RoundTripFigures f = RoundTripFigures.of(of);
     return String.format(
         Locale.ROOT,
-        "%-26s %6d %6d %6d %6d %7.1f %6.1f %6d %6d %6d %6d %7.3f %7.3f %7.3f %7.3f %7.1f %7.3f%n",
+        "%-26s %6d %6d %6d %6d %7.1f %6.1f %6d %6d %6d %6d %7.3f %7.3f %7.3f %7.3f %7.1f %7.3f %7.3f%n",
         name,
         of.size(),
         f.found(),
@@ -100,7 +101,8 @@ final class RoundTripTable {
         100 * f.sureError95(),
         100 * f.yError95(),
         100 * f.withinRate(),
-        f.seconds());
+        f.seconds(),
+        f.processorSeconds());
   }
 
   /** The charts that are not wholly right, the worst first. */
