@@ -16,7 +16,7 @@ final class RoundTripTable {
   private static final String HEADER =
       String.format(
           Locale.ROOT,
-          "%-26s %6s %6s %6s %6s %7s %6s %6s %6s %6s %6s %7s %7s %7s %7s %7s %7s %7s%n",
+          "%-26s" + " %6s".repeat(4) + " %7s" + " %6s".repeat(5) + " %7s".repeat(7) + "%n",
           "",
           "charts",
           "found",
@@ -84,7 +84,8 @@ final class RoundTripTable {
     RoundTripFigures f = RoundTripFigures.of(of);
     return String.format(
         Locale.ROOT,
-        "%-26s %6d %6d %6d %6d %7.1f %6.1f %6d %6d %6d %6d %7.3f %7.3f %7.3f %7.3f %7.1f %7.3f %7.3f%n",
+        "%-26s %6d %6d %6d %6d %7.1f %6.1f %6d %6d %6d %6d"
+            + " %7.3f %7.3f %7.3f %7.3f %7.1f %7.3f %7.3f%n",
         name,
         of.size(),
         f.found(),

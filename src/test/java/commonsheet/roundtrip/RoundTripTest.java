@@ -21,6 +21,18 @@ import org.junit.jupiter.api.function.Executable;
 class RoundTripTest {
   private static final Path CHARTS = Path.of("src/test/resources/charts/roundtrip");
 
+  // What is reached now, less a little. The aims are 0.98 of the curves in paths, 0.92 of those in
+  // colour and 0.75 of the monochrome ones in pictures, 0.01 of curves that are none, and nothing
+  // wrong without a doubt; docs/benchmark.md says where they are missed. These forty charts hold
+  // far more markers and lines all alike than sheets do, and more pictures of 75 dpi.
+  private static final double VECTOR_RIGHT = 0.85;
+  private static final double VECTOR_SPURIOUS = 0.02;
+  private static final int VECTOR_SILENT = 0;
+  private static final double COLOUR_RIGHT = 0.35;
+  private static final double MONOCHROME_RIGHT = 0.2;
+  private static final double BITMAP_SPURIOUS = 0.1;
+  private static final int BITMAP_SILENT = 1;
+
   private List<ChartResult> results;
 
   @BeforeAll
