@@ -16,7 +16,7 @@ final class LineRuns {
   private static final int CONTRAST = 10;
 
   /** Pixels a run may miss, as where noise or a crossing line interrupts it. */
-  private static final int GAP = 3;
+  private static final int GAP = 2;
 
   /** Share of a run that must be marked: rows of small letters have wider gaps. */
   private static final double FILLED = 0.93;

@@ -25,7 +25,7 @@ record Lines(List<Segment> levels, List<Segment> uprights, List<Segment> posts, 
   private static final int SHORTEST = 40;
 
   /** How far apart lines may end that are meant to touch, in pixels of the coarse picture. */
-  private static final double TOUCH = 4;
+  private static final double TOUCH = 3;
 
   static Lines of(View view, View transposed) {
     Shade shade = view.shade();
