@@ -2,7 +2,9 @@ package commonsheet.chart;
 
 import commonsheet.chart.plot.Plot;
 import commonsheet.chart.plot.PlotInk;
+import commonsheet.quantity.Dimension;
 import commonsheet.sheet.Box;
+import commonsheet.sheet.Word;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -38,6 +40,12 @@ final class AxisScales {
    * digits above or below the middle of the line.
    */
   private static final double OFF_MIDDLE = 0.15;
+
+  /** Words closer than this, in heights of a line, go on with the number. */
+  private static final double BESIDE = 0.6;
+
+  /** The numbers of an axis reach over more of it than this. */
+  private static final double LEAST_REACH = 0.4;
 
   private final Plot plot;
   private final Box frame;
@@ -79,16 +87,21 @@ final class AxisScales {
   }
 
   /** Two numbers of many that happen to fit are no scale. */
-  private static boolean isBelievable(ReadAxis axis, int labels) {
-    int in = axis.fit().in().size();
-    return in == labels || (in >= 3 && in * 2 > labels);
+  private boolean isBelievable(ReadAxis axis, int labels) {
+    List<ScaleFit.Mark> marks = axis.fit().in();
+    int in = marks.size();
+    double reach = Math.abs(marks.get(in - 1).at() - marks.get(0).at());
+    double length = axis.side().level() ? frame.width() : frame.height();
+    boolean second = axis.side() == Side.RIGHT || axis.side() == Side.TOP;
+    return (in == labels || (in >= 3 && in * 2 > labels))
+        && (reach >= LEAST_REACH * length || !second);
   }
 
   /** Rows below or above, columns beside the frame; nearest first. */
   private List<List<TickLabel>> groups(Side side, List<TickLabel> labels) {
     List<TickLabel> near = new ArrayList<>();
     for (TickLabel label : labels) {
-      if (belongs(side, label.box())) {
+      if (belongs(side, label.box()) && isBare(label)) {
         near.add(label);
       }
     }
@@ -109,6 +122,29 @@ final class AxisScales {
     }
     groups.forEach(group -> group.sort(Comparator.comparingDouble(l -> side.along(l.box()))));
     return groups;
+  }
+
+  /** A rate or a number that goes on in words or belongs to a sample is no number of an axis. */
+  private boolean isBare(TickLabel label) {
+    if (label.unit() != null && label.unit().dimension() == Dimension.RATE) {
+      return false;
+    }
+    Box box = label.box();
+    for (Word word : plot.words()) {
+      boolean beside =
+          !label.words().contains(word) && word.turn() == 0 && isBeside(box, word.box());
+      if (beside && word.text().chars().anyMatch(Character::isLetter)) {
+        return false;
+      }
+    }
+    return plot.samples().stream().noneMatch(sample -> isBeside(box, sample.box()));
+  }
+
+  private static boolean isBeside(Box box, Box other) {
+    double gap = Math.max(other.x() - box.right(), box.x() - other.right());
+    return gap > -0.5 * box.height()
+        && gap < BESIDE * box.height()
+        && Math.abs(box.centreY() - other.centreY()) < 0.5 * box.height();
   }
 
   private boolean belongs(Side side, Box box) {

@@ -59,15 +59,19 @@ final class AxisTitles {
     near.sort(Comparator.comparingDouble(phrase -> distance(axis, phrase)));
     List<Phrase> title = new ArrayList<>();
     for (Phrase phrase : near) {
-      boolean next =
-          title.isEmpty()
-              || distance(axis, phrase) - distance(axis, title.get(title.size() - 1))
-                  < 2.2 * phrase.lineHeight();
-      if (next) {
+      if (title.isEmpty() || isNextLine(axis, title.get(title.size() - 1), phrase)) {
         title.add(phrase);
       }
     }
     return title;
+  }
+
+  /** Set in the same size, close behind, or on the same line. */
+  private static boolean isNextLine(ReadAxis axis, Phrase last, Phrase phrase) {
+    double line = last.lineHeight();
+    double gap = distance(axis, phrase) - distance(axis, last);
+    double ratio = phrase.lineHeight() / line;
+    return gap < 1.8 * line && ratio > 0.75 && ratio < 1.33;
   }
 
   private boolean stands(ReadAxis axis, Phrase phrase, Box others) {

@@ -19,6 +19,9 @@ final class Captions {
   /** A heading stands no farther from the chart than this, in heights of its line. */
   private static final double FARTHEST = 7;
 
+  /** Without a heading, conditions stand no farther from the chart than this. */
+  private static final double NEAR = 4;
+
   private final Box whole;
   private final List<Phrase> lines;
   private final ConditionReader reader;
@@ -47,12 +50,17 @@ final class Captions {
 
   /** Title and conditions. */
   Read read() {
+    Phrase title = title();
+    Box reach = whole;
     Set<Phrase> conditions = new LinkedHashSet<>();
     ConditionReader.Said said = ConditionReader.Said.NOTHING;
     Context context = Context.UNSAID;
     Phrase above = null;
     for (Phrase line : lines) {
-      if (line.turn() != 0) {
+      if (line.turn() == 0 && line.equals(title)) {
+        reach = reach.union(line.box());
+      }
+      if (line.turn() != 0 || line.equals(title) || !isBy(line, title, reach)) {
         continue;
       }
       boolean goesOn = above != null && isNextLine(above, line) && hasFigures(line);
@@ -61,10 +69,10 @@ final class Captions {
         said = said.and(reader.read(line.text(), context));
         context = reader.contextAfter(line.text(), context);
         conditions.add(line);
+        reach = reach.union(line.box());
         above = line;
       }
     }
-    Phrase title = title(conditions);
     if (title != null) {
       said = said.and(reader.read(title.text(), Context.UNSAID));
     }
@@ -109,13 +117,25 @@ final class Captions {
         && above.box().sharedWidth(line.box()) > 0.3;
   }
 
-  private Phrase title(Set<Phrase> conditions) {
+  /** In the plot, or over it up to its heading, or close over or under it. */
+  private boolean isBy(Phrase line, Phrase title, Box reach) {
+    double away = Math.max(reach.y() - line.box().bottom(), line.box().y() - reach.bottom());
+    boolean underHeading =
+        title != null
+            && title.box().bottom() < whole.y()
+            && line.box().y() >= title.box().y()
+            && line.box().y() < whole.y();
+    boolean level = line.box().sharedWidth(whole) > 0.3;
+    return away < 0 || (level && (underHeading || away < NEAR * line.lineHeight()));
+  }
+
+  private Phrase title() {
     List<Phrase> near = new ArrayList<>();
     for (Phrase line : lines) {
       boolean outside = line.box().centreY() < whole.y() || line.box().centreY() > whole.bottom();
       boolean over = line.box().sharedWidth(whole) > 0.3;
       boolean close = distance(line) < FARTHEST * line.lineHeight();
-      if (line.turn() == 0 && outside && over && close && !conditions.contains(line)) {
+      if (line.turn() == 0 && outside && over && close && !isConditionLine(line)) {
         near.add(line);
       }
     }

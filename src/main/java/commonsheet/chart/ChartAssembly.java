@@ -43,8 +43,10 @@ final class ChartAssembly {
 
   Chart chart() {
     List<Box> walls = plot.samples().stream().map(Sample::box).toList();
+    List<Box> parts = new ArrayList<>(walls);
+    parts.add(axes.whole());
     Captions.Read captions =
-        new Captions(axes.whole(), Phrase.among(words, CAPTION_GAP, walls), style).read();
+        new Captions(Box.around(parts), Phrase.among(words, CAPTION_GAP, walls), style).read();
     Lines lines = new Lines(plot);
     List<Trace> traces = lines.curves();
     ChartKind kind = kind(captions, traces);

@@ -14,6 +14,8 @@ import java.util.List;
  * of their own in a record.
  */
 public final class ChartReader {
+  private static final double UNDER = 2;
+
   private final Double capacity;
 
   /** Reads what stands by the plots and nothing else. */
@@ -69,9 +71,11 @@ public final class ChartReader {
     return true;
   }
 
+  /** Headings stand over their chart: what is under a chart counts as twice as far. */
   private static double distance(Box whole, Box word) {
     double dx = Math.max(0, Math.max(whole.x() - word.right(), word.x() - whole.right()));
-    double dy = Math.max(0, Math.max(whole.y() - word.bottom(), word.y() - whole.bottom()));
-    return Math.hypot(dx, dy);
+    double above = Math.max(0, whole.y() - word.bottom());
+    double below = Math.max(0, word.y() - whole.bottom());
+    return Math.hypot(dx, above + UNDER * below);
   }
 }

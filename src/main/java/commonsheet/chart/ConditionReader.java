@@ -1,5 +1,6 @@
 package commonsheet.chart;
 
+import commonsheet.quantity.Bound;
 import commonsheet.quantity.Dimension;
 import commonsheet.quantity.Figure;
 import commonsheet.quantity.FigureParser;
@@ -60,7 +61,11 @@ final class ConditionReader {
     List<PhraseFinder.Found<Context>> turns = words.contexts().find(lower);
     Said said = Said.NOTHING;
     for (Figure figure : figures.find(folded)) {
-      if (figure.isRange() || figure.unit() == null || inFraction(folded, figure)) {
+      boolean bounded =
+          figure.bound() != Bound.NONE
+              && figure.unit() != null
+              && figure.unit().dimension() == Dimension.TEMPERATURE;
+      if (figure.isRange() || figure.unit() == null || bounded || inFraction(folded, figure)) {
         continue;
       }
       Context context = contextAt(turns, figure.start(), before);

@@ -16,6 +16,9 @@ final class CurveFamily {
   /** Recognised words below this confidence are not relied on. */
   private static final double CONFIDENT = 0.6;
 
+  /** A stated and a drawn current that differ by less are the same. */
+  private static final double SAME_CURRENT = 0.03;
+
   private final Plot plot;
   private final PlotAxes axes;
   private final ChartKind kind;
@@ -37,6 +40,7 @@ final class CurveFamily {
     List<Curve> curves = new ArrayList<>();
     CurveBuilder builder = new CurveBuilder(plot, kind);
     int without = 0;
+    List<String> passing = new ArrayList<>();
     for (NamedTrace one : named) {
       LabelMeaning meaning = one.label() == null ? null : one.label().meaning();
       AxisChoice choice = AxisChoice.of(one.trace(), meaning, axes.ys(), kind, plot.frame());
@@ -49,13 +53,15 @@ final class CurveFamily {
           new CurveBuilder.Used(choice.axis(), choice.measure().measure(), canonical);
       List<String> further = new ArrayList<>(doubts);
       further.addAll(choice.doubts());
-      further.addAll(canonical.doubts());
+      if (!isConfirmed(choice, canonical, named)) {
+        further.addAll(canonical.doubts());
+      }
       further.addAll(trust(choice.axis()));
       further.addAll(label(one, named.size()));
       Conditions own = meaning == null ? Conditions.NONE : meaning.conditions();
       Conditions all = CurveConditions.of(own, common);
       String note = note(all);
-      curves.add(
+      Curve curve =
           builder.curve(
               "c" + (curves.size() + 1),
               one,
@@ -63,12 +69,44 @@ final class CurveFamily {
               y,
               note == null ? all : CurveConditions.withCurrent(all, capacity),
               note,
-              further));
+              further);
+      if (CutOff.isPassed(curve)) {
+        passing.add(curve.id());
+        curve = CutOff.without(curve);
+      }
+      curves.add(curve);
+    }
+    if (!passing.isEmpty()) {
+      findings.add(CutOff.finding(plot.page(), passing, common));
     }
     if (without > 0) {
       findings.add(unknown(x == null ? "x axis" : "y axis"));
     }
     return curves;
+  }
+
+  /**
+   * Whether the stated charge current bears out the unit taken for an axis: the curve of the
+   * current on it begins at just that.
+   */
+  private boolean isConfirmed(
+      AxisChoice choice, AxisUnits.Canonical canonical, List<NamedTrace> named) {
+    Double stated = common.get(Conditions.CHARGE_CURRENT);
+    if (kind != ChartKind.CHARGE || stated == null || !canonical.printed().startsWith("mA")) {
+      return false;
+    }
+    for (NamedTrace other : named) {
+      Measure shown = other.label() == null ? null : other.label().meaning().measure();
+      if (shown != null && shown.quantity().equals("current")) {
+        double top =
+            other.trace().points().stream()
+                .mapToDouble(point -> choice.axis().scale().value(point.y()) / 1000)
+                .max()
+                .orElse(0);
+        return Math.abs(top - stated) <= SAME_CURRENT * stated;
+      }
+    }
+    return false;
   }
 
   private CurveBuilder.Used across(List<String> doubts) {
