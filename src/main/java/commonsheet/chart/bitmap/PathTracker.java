@@ -53,7 +53,8 @@ final class PathTracker {
     for (int x = 1; x < w - 3; x++) {
       for (int y = 1; y < layer.height() - 1; y++) {
         int i = y * w + x;
-        if (isInk(layer, i) && (isInk(layer, i + 1) || isInk(layer, i + 1 + w) || isInk(layer, i + w))) {
+        if (isInk(layer, i)
+            && (isInk(layer, i + 1) || isInk(layer, i + 1 + w) || isInk(layer, i + w))) {
           return i;
         }
       }
