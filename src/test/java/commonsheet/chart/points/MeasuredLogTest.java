@@ -64,7 +64,9 @@ class MeasuredLogTest {
     assertEquals(64, curve.evidence().sha256().length());
   }
 
-  /** Ten seconds at 2 A before the first sample under load are 5.6 mAh; digits are whole amperes. */
+  /**
+   * Ten seconds at 2 A before the first sample under load are 5.6 mAh; digits are whole amperes.
+   */
   @Test
   void theUncertaintyIsWhatTheLogLeavesOpen() throws Exception {
     Curve curve = only(BDF + HOUR);
