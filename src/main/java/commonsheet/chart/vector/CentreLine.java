@@ -104,8 +104,8 @@ final class CentreLine {
   }
 
   private Found between(double start, double width) {
-    List<Point> one = side(start, 1);
-    List<Point> other = side(start, -1);
+    List<Point> one = side(start, 1, CAP * width);
+    List<Point> other = side(start, -1, CAP * width);
     List<Point> base = one.size() >= other.size() ? one : other;
     List<Point> across = base == one ? other : one;
     List<Point> middle = new ArrayList<>();
@@ -130,6 +130,9 @@ final class CentreLine {
     }
     return new Found(withoutRepeats(middle), width);
   }
+
+  /** Share of its width over which an end of a line is rounded or cornered. */
+  private static final double CAP = 0.6;
 
   /** Points by which a line may be wider at a corner than elsewhere. */
   private static final double SLACK = 0.3;
@@ -159,14 +162,14 @@ final class CentreLine {
     return kept;
   }
 
-  /** The outline from an end half way round, in either direction. */
-  private List<Point> side(double start, int direction) {
+  /** The outline from an end half way round, in either direction, without the corners of caps. */
+  private List<Point> side(double start, int direction, double cap) {
     List<Point> points = new ArrayList<>();
     points.add(at(start));
     List<Double> stops = new ArrayList<>();
     for (int i = 1; i < ring.size(); i++) {
       double way = modulo(direction * (along[i] - start), round);
-      if (way > 0 && way < round / 2) {
+      if (way > cap && way < round / 2 - cap) {
         stops.add(way);
       }
     }
