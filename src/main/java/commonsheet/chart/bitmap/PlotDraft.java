@@ -26,6 +26,16 @@ record PlotDraft(
   /** Pixels seen of it, against its length: rows of letters joined to a line have fewer. */
   private static final double PLAIN = 0.4;
 
+  /** Extent down the plot, or else the bend, of a curve that is not a rule of a tilted scan. */
+  private static final double TILTED = 0.06;
+
+  private static final double BENT = 0.004;
+
+  /** Curves that a plot has at most, and at most where no even grid or ticks tell it is one. */
+  private static final int MOST_CURVES = 14;
+
+  private static final int FEW = 6;
+
   /** Pieces of line of one ink in a legend for each curve; more of them are letters. */
   private static final int MOST_SAMPLES = 6;
 
@@ -105,17 +115,25 @@ record PlotDraft(
     boolean large = area.width() * area.height() > 0.2 * raster.width * raster.height;
     return area.width() >= NARROWEST
         && area.height() >= LOWEST
-        && (isRuled() || large)
-        && curves.stream()
-            .anyMatch(this::isPlain);
+        && curves.size() <= MOST_CURVES
+        && (lattice.isEven() || isRuled() && curves.size() <= FEW || large && curves.size() <= FEW)
+        && curves.stream().anyMatch(this::isPlain);
   }
 
-  /** Whether a curve crosses a good part of the plot, is no rule, and was seen for the most part. */
+  /**
+   * Whether a curve crosses a good part of the plot, is no rule, and was seen for the most part.
+   */
   private boolean isPlain(Curves.Candidate curve) {
     Strand strand = curve.strand();
-    return strand.spanX() > WIDEST * lattice.area().width()
+    Area area = lattice.area();
+    Shape shape = new Shape(strand, curve.lineWidth());
+    boolean solid =
+        DashPattern.of(strand, curve.layer(), curve.lineWidth()) == InkStyle.Dash.SOLID;
+    boolean tilted = strand.spanY() > TILTED * area.height();
+    return strand.spanX() > WIDEST * area.width()
         && strand.spanY() > 4
-        && strand.length() >= PLAIN * new Shape(strand, curve.lineWidth()).arc();
+        && strand.length() >= PLAIN * shape.arc()
+        && (tilted || solid && shape.straightness() > BENT * shape.arc());
   }
 
   /** Whether it has grid lines or ticks beside its sides. */

@@ -179,8 +179,7 @@ class BitmapPlotsTest {
   }
 
   private static void assertOn(List<Trace> traces, int rgb, DoubleUnaryOperator curve) {
-    Trace trace =
-        traces.stream().filter(t -> near(t.style().rgb(), rgb)).findFirst().orElseThrow();
+    Trace trace = traces.stream().filter(t -> near(t.style().rgb(), rgb)).findFirst().orElseThrow();
     assertTrue(worst(trace, curve) < 1.5, () -> "off by " + worst(trace, curve));
   }
 

@@ -68,7 +68,9 @@ class RendererPicturesTest {
     }
   }
 
-  /** Distances of the points of the nearest trace from a curve, ascending, as shares of the frame. */
+  /**
+   * Distances of the points of the nearest trace from a curve, ascending, as shares of the frame.
+   */
   private static double[] errors(List<Point> curve, Plot plot) {
     double[] best = {1};
     for (Trace trace : plot.traces()) {
