@@ -22,4 +22,9 @@ record PageContent(
     List<Word> aside,
     Rulings rulings,
     List<Box> curves,
-    PictureRegions pictures) {}
+    PictureRegions pictures) {
+  /** Whether something is drawn and nothing written. */
+  boolean isPicture() {
+    return pictures.kind(body.size() + aside.size()) == PageKind.PICTURE;
+  }
+}
