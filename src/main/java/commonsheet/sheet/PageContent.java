@@ -13,6 +13,8 @@ import java.util.List;
  * @param rulings drawn lines along the axes, merged
  * @param curves boxes of slanted and curved strokes
  * @param pictures where words may be drawn that are not written
+ * @param figures what can be a chart: pictures as large as one, and all slanted and curved lines
+ *     together if they are
  */
 record PageContent(
     int number,
@@ -22,7 +24,8 @@ record PageContent(
     List<Word> aside,
     Rulings rulings,
     List<Box> curves,
-    PictureRegions pictures) {
+    PictureRegions pictures,
+    List<Box> figures) {
   /** Whether something is drawn and nothing written. */
   boolean isPicture() {
     return pictures.kind(body.size() + aside.size()) == PageKind.PICTURE;

@@ -90,7 +90,8 @@ final class PictureReader {
         aside,
         rulings,
         curves,
-        page.pictures());
+        page.pictures(),
+        page.figures());
   }
 
   private static boolean isLetter(Box curve, List<Word> words) {
