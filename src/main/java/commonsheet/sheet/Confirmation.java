@@ -5,10 +5,15 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
 
-/** Compares two readings of one picture: a number that only one of them has is not to be trusted. */
+/**
+ * Compares two readings of one picture: a number that only one of them has is not to be trusted.
+ */
 final class Confirmation {
-  /** Confidence at most of a number that the second reading does not have. */
+  /** Confidence at most of a number or unit that the second reading does not have. */
   private static final double UNCONFIRMED = 0.5;
+
+  /** A word no longer than this may be a unit or a relation. */
+  private static final int SHORT = 3;
 
   /** Share of the height and of the width of words that are at the same place. */
   private static final double SAME_PLACE = 0.5;
@@ -19,14 +24,14 @@ final class Confirmation {
     this.second = second;
   }
 
-  /** The words of the first reading, with less confidence where a number is not confirmed. */
+  /** The words of the first reading, with less confidence where they are not confirmed. */
   List<Word> of(List<Word> first) {
     return first.stream().map(this::confirmed).toList();
   }
 
   private Word confirmed(Word word) {
     boolean number = word.text().codePoints().anyMatch(Character::isDigit);
-    if (!number || isConfirmed(word)) {
+    if (!number && word.text().length() > SHORT || isConfirmed(word)) {
       return word;
     }
     return new Word(
@@ -53,7 +58,9 @@ final class Confirmation {
     return there.contains(plain(word.text()));
   }
 
-  /** Compatibility forms made the common ones: full-width signs, the one sign for degree Celsius. */
+  /**
+   * Compatibility forms made the common ones: full-width signs, the one sign for degree Celsius.
+   */
   private static String plain(String text) {
     return Normalizer.normalize(text, Normalizer.Form.NFKC);
   }

@@ -69,8 +69,7 @@ final class PictureReader {
     double scale =
         Math.min(
             resolution / POINTS_PER_INCH, Math.sqrt(MOST_PIXELS / (page.width() * page.height())));
-    return new PDFRenderer(document)
-        .renderImage(page.number() - 1, (float) scale, ImageType.RGB);
+    return new PDFRenderer(document).renderImage(page.number() - 1, (float) scale, ImageType.RGB);
   }
 
   private static PagePixels pixels(PageContent page, BufferedImage image) {

@@ -1,10 +1,10 @@
 package commonsheet.sheet.ocr;
 
-import commonsheet.sheet.RecogniserException;
 import ai.onnxruntime.OnnxTensor;
 import ai.onnxruntime.OrtEnvironment;
 import ai.onnxruntime.OrtException;
 import ai.onnxruntime.OrtSession;
+import commonsheet.sheet.RecogniserException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.FloatBuffer;

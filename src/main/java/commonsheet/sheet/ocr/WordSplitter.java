@@ -81,8 +81,7 @@ final class WordSplitter {
   }
 
   /** A point or comma belongs to what stands before it. */
-  private static double limit(
-      List<ReadLine.Letter> word, ReadLine.Letter after, boolean inNumber) {
+  private static double limit(List<ReadLine.Letter> word, ReadLine.Letter after, boolean inNumber) {
     ReadLine.Letter before = word.get(word.size() - 1);
     if (inNumber || after.isDecimalSign()) {
       return BESIDE_DECIMAL_SIGN;
