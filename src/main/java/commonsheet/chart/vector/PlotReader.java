@@ -50,14 +50,15 @@ final class PlotReader {
         around);
   }
 
-  /** The words no farther from the plot than half its size. */
+  /** The words no farther from the plot than half its longer side. */
   private List<Word> wordsAround() {
+    double reach = Math.max(frame.width(), frame.height()) / 2;
     Box near =
         new Box(
-            frame.x() - frame.width() / 2,
-            frame.y() - frame.height() / 2,
-            2 * frame.width(),
-            2 * frame.height());
+            frame.x() - reach,
+            frame.y() - reach,
+            frame.width() + 2 * reach,
+            frame.height() + 2 * reach);
     return words.stream().filter(word -> Geometry.touch(near, word.box())).toList();
   }
 
