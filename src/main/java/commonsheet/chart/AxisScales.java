@@ -140,8 +140,7 @@ final class AxisScales {
         return false;
       }
     }
-    return plot.samples().stream()
-        .noneMatch(sample -> isBeside(box, sample.box(), BESIDE_SAMPLE));
+    return plot.samples().stream().noneMatch(sample -> isBeside(box, sample.box(), BESIDE_SAMPLE));
   }
 
   private static boolean isBeside(Box box, Box other, double most) {

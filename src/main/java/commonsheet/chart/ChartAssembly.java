@@ -70,12 +70,25 @@ final class ChartAssembly {
     Set<Word> said = new HashSet<>();
     captions.lines().forEach(line -> said.addAll(line.words()));
     List<Box> walls = plot.samples().stream().map(Sample::box).toList();
-    List<Word> rest = words.stream().filter(word -> !said.contains(word)).toList();
+    List<Word> rest =
+        words.stream().filter(word -> !said.contains(word) && !isSample(word)).toList();
     List<Phrase> phrases = new ArrayList<>(Phrase.among(rest, LABEL_GAP, walls));
     phrases.removeIf(phrase -> phrase.text().equals(captions.title()));
     LabelReader reader = new LabelReader(kind.context(), style);
     List<CurveLabel> labels = new CurveLabels(withLeaders(leaders), phrases, reader).find();
     return new Naming(traces, labels, plot.frame(), kind).named();
+  }
+
+  /** The dashes of a sample taken for writing. */
+  private boolean isSample(Word word) {
+    return word.recognised()
+        && word.text().chars().noneMatch(Character::isLetterOrDigit)
+        && plot.samples().stream()
+            .anyMatch(
+                sample ->
+                    sample.box().sharedWidth(word.box()) > 0.3
+                        && Math.abs(sample.box().centreY() - word.box().centreY())
+                            < word.box().height());
   }
 
   private Plot withLeaders(List<Pointer> leaders) {

@@ -87,7 +87,7 @@ final class Lines {
     Point first = CurveGeometry.first(trace);
     Point last = CurveGeometry.last(trace);
     boolean straight =
-        trace.points().stream().allMatch(p -> CurveGeometry.distance(first, last, p) < STRAIGHT);
+        trace.points().stream().allMatch(p -> CurveGeometry.distance(first, last, p) < STRAIGHT + plot.pixel());
     if (!straight || trace.style().marker() != Marker.NONE) {
       return null;
     }
@@ -108,7 +108,7 @@ final class Lines {
   private boolean isOnOther(Trace trace, Point place) {
     for (Trace other : plot.traces()) {
       boolean curved = other != trace && other.points().size() > 3;
-      if (curved && CurveGeometry.distance(other, place) < LEADER_END) {
+      if (curved && CurveGeometry.distance(other, place) < LEADER_END + 2 * plot.pixel()) {
         return true;
       }
     }
@@ -178,7 +178,7 @@ final class Lines {
   /** Dead level across most of the plot, or dead upright. */
   private boolean isRule(Trace trace) {
     Box box = box(trace);
-    boolean level = box.height() < 0.4 && box.width() > 0.8 * frame.width();
+    boolean level = box.height() < 0.4 + plot.pixel() && box.width() > 0.8 * frame.width();
     return level || (box.width() < 0.4 && plot.traces().size() > 1);
   }
 

@@ -69,13 +69,20 @@ final class TickLabels {
   }
 
   private TickLabel label(String text, List<Word> level, List<Integer> run) {
-    TickNumber number = TickNumber.of(text, decimalComma);
+    List<Word> words = run.stream().map(level::get).toList();
+    boolean recognised = words.stream().anyMatch(Word::recognised);
+    TickNumber number = TickNumber.of(recognised ? mended(text) : text, decimalComma);
     if (number == null) {
       return null;
     }
-    List<Word> words = run.stream().map(level::get).toList();
     Box box = Box.around(words.stream().map(Word::box).toList());
     return new TickLabel(number.value(), number.unit(), text, box, words);
+  }
+
+  /** A tick mark seen as a dash behind the number, a nought seen as a letter. */
+  private static String mended(String text) {
+    String bare = text.replaceAll("(?<=\\d)\\s*[-_.·|'~—]+$", "");
+    return bare.matches("[oO]") ? "0" : bare;
   }
 
   private static int behind(List<Word> level, int index, boolean[] used) {
