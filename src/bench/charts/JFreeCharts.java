@@ -1,6 +1,8 @@
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2D;
+import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2DFontTextDrawer;
+import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2DFontTextDrawerDefaultFonts;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Font;
@@ -14,6 +16,7 @@ import java.awt.image.BufferedImage;
 import java.io.File;
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
+import java.util.List;
 import java.util.Locale;
 import javax.imageio.ImageIO;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -21,16 +24,18 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.jfree.chart.JFreeChart;
-import org.jfree.chart.StandardChartTheme;
 import org.jfree.chart.annotations.XYLineAnnotation;
 import org.jfree.chart.annotations.XYTextAnnotation;
+import org.jfree.chart.annotations.XYTitleAnnotation;
 import org.jfree.chart.axis.AxisLocation;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.NumberTickUnit;
 import org.jfree.chart.block.BlockBorder;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
+import org.jfree.chart.text.TextUtils;
 import org.jfree.chart.title.LegendTitle;
+import org.jfree.chart.ui.RectangleAnchor;
 import org.jfree.chart.ui.RectangleEdge;
 import org.jfree.chart.ui.RectangleInsets;
 import org.jfree.chart.ui.TextAnchor;
@@ -38,9 +43,13 @@ import org.jfree.data.xy.DefaultXYDataset;
 
 /** Draws the charts meant for JFreeChart, as PDF by PDFBox or as pictures. Argument: OUT. */
 public final class JFreeCharts {
+  private static final String FONTS = "/usr/share/fonts/truetype/liberation";
+
   private JFreeCharts() {}
 
   public static void main(String[] arguments) throws Exception {
+    // Turned words stay words, instead of becoming outlines.
+    TextUtils.setUseDrawRotatedStringWorkaround(false);
     File work = new File(arguments[0], "work");
     for (JsonNode spec : new ObjectMapper().readTree(new File(work, "specs.json"))) {
       if (!spec.get("renderer").asText().equals("jfree")) {
@@ -62,10 +71,7 @@ public final class JFreeCharts {
       PDPage page = new PDPage(new PDRectangle(width, height));
       document.addPage(page);
       PdfBoxGraphics2D graphics = new PdfBoxGraphics2D(document, width, height);
-      graphics.setFontTextDrawer(
-          spec.get("size").asDouble() > 7.5
-              ? new de.rototor.pdfbox.graphics2d.PdfBoxGraphics2DFontTextDrawerDefaultFonts()
-              : new de.rototor.pdfbox.graphics2d.PdfBoxGraphics2DFontTextDrawer());
+      graphics.setFontTextDrawer(fonts(spec));
       chart(spec).draw(graphics, new Rectangle2D.Double(0, 0, width, height));
       graphics.dispose();
       try (PDPageContentStream content = new PDPageContentStream(document, page)) {
@@ -73,6 +79,22 @@ public final class JFreeCharts {
       }
       document.save(file);
     }
+  }
+
+  /** The standard fonts of PDF in some charts, embedded ones in others. */
+  private static PdfBoxGraphics2DFontTextDrawer fonts(JsonNode spec) {
+    if (!isEmbedded(spec)) {
+      return new PdfBoxGraphics2DFontTextDrawerDefaultFonts();
+    }
+    PdfBoxGraphics2DFontTextDrawer drawer = new PdfBoxGraphics2DFontTextDrawer();
+    for (String face : List.of("Sans-Regular", "Sans-Bold", "Serif-Regular", "Serif-Bold")) {
+      drawer.registerFont(new File(FONTS, "Liberation" + face + ".ttf"));
+    }
+    return drawer;
+  }
+
+  private static boolean isEmbedded(JsonNode spec) {
+    return spec.get("form").asText().equals("vector") && spec.get("size").asDouble() < 7.5;
   }
 
   private static void drawPixels(JsonNode spec, File file) throws Exception {
@@ -96,7 +118,11 @@ public final class JFreeCharts {
 
   private static JFreeChart chart(JsonNode spec) {
     float size = (float) spec.get("size").asDouble();
-    String family = spec.get("font").asText().equals("sans") ? "SansSerif" : "Serif";
+    boolean sans = spec.get("font").asText().equals("sans");
+    String family =
+        isEmbedded(spec)
+            ? (sans ? "Liberation Sans" : "Liberation Serif")
+            : (sans ? "SansSerif" : "Serif");
     Font font = new Font(family, Font.PLAIN, 1).deriveFont(size);
     JsonNode axes = spec.get("axes");
     XYPlot plot = new XYPlot();
@@ -115,7 +141,6 @@ public final class JFreeCharts {
     plot.setOutlineStroke(new BasicStroke(0.6f));
     annotations(spec, plot, font);
     JFreeChart chart = new JFreeChart(null, font, plot, false);
-    StandardChartTheme theme = new StandardChartTheme("plain");
     if (!spec.get("heading").isNull()) {
       chart.setTitle(spec.get("heading").asText());
       chart.getTitle().setFont(font.deriveFont(Font.BOLD, size * 1.15f));
@@ -302,11 +327,11 @@ public final class JFreeCharts {
       double y = corner.contains("bottom") ? 0.02 : 0.98;
       legend.setPosition(RectangleEdge.RIGHT);
       plot.addAnnotation(
-          new org.jfree.chart.annotations.XYTitleAnnotation(
+          new XYTitleAnnotation(
               x,
               y,
               legend,
-              org.jfree.chart.ui.RectangleAnchor.valueOf(
+              RectangleAnchor.valueOf(
                   (corner.contains("bottom") ? "BOTTOM_" : "TOP_")
                       + (corner.contains("left") ? "LEFT" : "RIGHT"))));
     } else {

@@ -202,7 +202,8 @@ def page_of(rng, spec, chart):
     """The page around the figure: heading, a little text, sometimes a table."""
     width, height = spec["width"], spec["height"]
     maker = rng.choice(MAKERS)
-    model = f"{maker[0]}{rng.choice('BCFHKM')}{rng.choice(['18650', '21700', '26650'])}-{round(chart['nominal'] * 10)}"
+    size = rng.choice(["18650", "21700", "26650"]) if chart["nominal"] < 10 else "P290216"
+    model = f"{maker[0]}{rng.choice('BCFHKM')}{size}-{round(chart['nominal'] * 10)}"
     page = {"size": [595, 842], "header": f"{maker} lithium-ion cells", "title": f"{model} rechargeable cell", "lines": [], "table": []}
     top = 96
     if rng.random() < 0.6:

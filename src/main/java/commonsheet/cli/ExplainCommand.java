@@ -16,7 +16,7 @@ import picocli.CommandLine.Spec;
     name = "explain",
     description =
         "Tells how a datasheet was read: which layout and why, each labelled line and what became"
-            + " of it.",
+            + " of it, each chart and its curves.",
     sortOptions = false)
 final class ExplainCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
@@ -58,7 +58,7 @@ final class ExplainCommand implements Callable<Integer> {
           ExitStatus.USAGE,
           starter + " is there already; name another file, or write over it with --force");
     }
-    SheetOutcome outcome = TimedReader.by(layouts).read(file);
+    SheetOutcome outcome = TimedReader.by(layouts).tracing(TimedTracer.standard()).read(file);
     if (outcome instanceof SheetOutcome.Failed failed) {
       throw new CommandException(ExitStatus.NONE_READABLE, failed.sentence());
     }

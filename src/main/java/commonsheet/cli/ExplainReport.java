@@ -1,5 +1,6 @@
 package commonsheet.cli;
 
+import commonsheet.chart.overlay.Figure;
 import commonsheet.layout.Explanation;
 import commonsheet.layout.Outcome;
 import commonsheet.record.CellRecord;
@@ -37,6 +38,25 @@ final class ExplainReport {
     }
     outcomes(explanation);
     read.reading().records().forEach(this::statements);
+    charts(read);
+  }
+
+  private void charts(SheetOutcome.Read read) {
+    if (read.untraced() != null) {
+      out.println();
+      out.println("Its charts were not read, because of " + read.untraced() + ".");
+    }
+    for (CellRecord record : read.reading().records()) {
+      List<Figure> figures =
+          Figure.of(read.charts(), record.curves()).stream()
+              .filter(figure -> isAsked(figure.page()))
+              .toList();
+      if (!figures.isEmpty()) {
+        out.println();
+        out.println("Charts");
+        figures.forEach(new ChartLines(out)::print);
+      }
+    }
   }
 
   private void outcomes(Explanation explanation) {

@@ -30,6 +30,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
     footer = {"", Caution.TEXT},
     subcommands = {
       ReadCommand.class,
+      TraceCommand.class,
       TableCommand.class,
       ScoreCommand.class,
       ExplainCommand.class,
@@ -38,7 +39,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
     synopsisSubcommandLabel = "COMMAND")
 public final class Main {
   /** The commands that read sheets. */
-  private static final Set<String> READING = Set.of("read", "explain", "score");
+  private static final Set<String> READING = Set.of("read", "trace", "explain", "score");
 
   @Option(
       names = "--debug",

@@ -1,5 +1,6 @@
 package commonsheet.cli;
 
+import commonsheet.chart.Chart;
 import commonsheet.record.CellRecord;
 import commonsheet.record.Standing;
 import commonsheet.record.Statement;
@@ -11,6 +12,7 @@ import commonsheet.sheet.SheetException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -36,8 +38,7 @@ final class MarkedPages {
       for (Page page : read.sheet().pages()) {
         if (only == null || page.number() == only) {
           Path png = folder.resolve("page-" + page.number() + ".png");
-          PagePicture.draw(
-              file, page.number(), marks(read.reading().records(), page.number()), png);
+          PagePicture.draw(file, page.number(), marks(read, page.number()), png);
           drawn++;
         }
       }
@@ -52,6 +53,18 @@ final class MarkedPages {
               + "); name another folder");
     }
     return drawn;
+  }
+
+  /** The charts of a page, then its statements over them. */
+  private static List<Mark> marks(SheetOutcome.Read read, int page) {
+    List<Mark> marks = new ArrayList<>();
+    for (Chart chart : read.charts()) {
+      if (chart.page() == page) {
+        marks.add(new Mark(chart.box(), ChartLines.inShort(chart), Mark.Tone.STRUCTURE));
+      }
+    }
+    marks.addAll(marks(read.reading().records(), page));
+    return marks;
   }
 
   /** One mark per place; what several statements take from one place stands in one label. */

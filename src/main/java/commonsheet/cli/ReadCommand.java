@@ -38,6 +38,11 @@ final class ReadCommand implements Callable<Integer> {
   private Path table;
 
   @Option(
+      names = "--without-curves",
+      description = "Leave the charts alone: no curves, and no pictures of charts.")
+  private boolean withoutCurves;
+
+  @Option(
       names = "--layouts",
       paramLabel = "DIR",
       description = "Folder of your own layout rule files.")
@@ -59,7 +64,8 @@ final class ReadCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws CommandException, InterruptedException {
-    TimedReader reader = TimedReader.by(layouts);
+    TimedReader words = TimedReader.by(layouts);
+    TimedReader reader = withoutCurves ? words : words.tracing(TimedTracer.standard());
     Ahead.run(RecordValidator::prepare);
     PrintWriter out = spec.commandLine().getOut();
     PrintWriter err = spec.commandLine().getErr();

@@ -1,5 +1,6 @@
 package commonsheet.cli;
 
+import commonsheet.chart.overlay.Figure;
 import commonsheet.record.CellRecord;
 import commonsheet.record.RecordException;
 import commonsheet.sheet.PageKind;
@@ -7,6 +8,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 
 /** Reads a batch of sheets, hands on what it reads and counts. One bad sheet ends nothing. */
@@ -60,14 +62,18 @@ final class ReadRun {
     ReadCounts counts = before;
     for (CellRecord record : records) {
       try {
-        written.add(new ReadReport.Written(record, folder == null ? null : folder.write(record)));
-        kept.accept(record);
+        ReadReport.Written whole =
+            folder == null ? new ReadReport.Written(record, null) : folder.write(record);
+        written.add(whole);
+        kept.accept(whole.record());
       } catch (RecordException unwritten) {
         complain(unwritten.getMessage());
         counts = counts.withUnwritten();
       }
     }
-    report.sheet(file, written, remarks(read));
+    List<String> remarks = remarks(read);
+    pictures(file, read, written).ifPresent(remarks::add);
+    report.sheet(file, written, remarks);
     if (records.isEmpty()) {
       complain(file + ": " + read.reading().reason());
       return read.isPictures() ? counts.withPicture() : counts.withUnreadable(1);
@@ -75,11 +81,33 @@ final class ReadRun {
     return counts.withSheet(written.size());
   }
 
+  /** Draws the charts beside the records; says how many pictures, or why there are none. */
+  private static Optional<String> pictures(
+      Path file, SheetOutcome.Read read, List<ReadReport.Written> written) {
+    int drawn = 0;
+    for (ReadReport.Written each : written) {
+      if (each.file() != null && !read.charts().isEmpty()) {
+        try {
+          List<Figure> figures = Figure.of(read.charts(), each.record().curves());
+          drawn += ChartPictures.draw(file, each.record(), figures, each.file().getParent());
+        } catch (CommandException undrawn) {
+          return Optional.of(undrawn.getMessage());
+        }
+      }
+    }
+    return drawn == 0
+        ? Optional.empty()
+        : Optional.of(SheetLine.count(drawn, "picture") + " of charts beside the record");
+  }
+
   private static List<String> remarks(SheetOutcome.Read read) {
     List<String> remarks = new ArrayList<>();
     List<Integer> pictures = read.pages(PageKind.PICTURE);
     if (!pictures.isEmpty()) {
       remarks.add(SheetLine.pictures(pictures));
+    }
+    if (read.untraced() != null) {
+      remarks.add("its charts were not read, because of " + read.untraced());
     }
     return remarks;
   }

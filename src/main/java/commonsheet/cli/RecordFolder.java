@@ -1,12 +1,16 @@
 package commonsheet.cli;
 
+import commonsheet.chart.derived.CurvesOfRecord;
 import commonsheet.record.CellRecord;
 import commonsheet.record.RecordException;
 import commonsheet.record.RecordStore;
 import commonsheet.record.Source;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -24,25 +28,66 @@ final class RecordFolder {
   }
 
   /**
-   * Writes a record under its own name or the next free one.
+   * The records of a sheet as the folder has them, or as they were read where it has none of this
+   * very file.
+   */
+  List<CellRecord> of(List<CellRecord> read) {
+    List<CellRecord> known = new ArrayList<>();
+    Set<String> taken = new HashSet<>();
+    for (CellRecord record : read) {
+      String id = freeId(record, taken);
+      taken.add(id);
+      known.add(earlier(id, record.source()).orElse(record));
+    }
+    return known;
+  }
+
+  /**
+   * Writes a record under its own name or the next free one. Points and logs that a person put into
+   * an earlier record of the sheet are carried over.
    *
-   * @return the file written
+   * @return the record as written, and its file
    * @throws RecordException where it cannot be written, or would replace a person's work
    */
-  Path write(CellRecord record) throws RecordException {
+  ReadReport.Written write(CellRecord record) throws RecordException {
+    String id = freeId(record, written);
+    CellRecord fresh = named(record, id);
+    CellRecord whole =
+        earlier(id, record.source())
+            .map(earlier -> CurvesOfRecord.keeping(fresh, earlier))
+            .orElse(fresh);
+    Path file = store.write(whole);
+    written.add(id);
+    return new ReadReport.Written(whole, file);
+  }
+
+  /** The record's own id or the next that is neither taken nor another sheet's. */
+  private String freeId(CellRecord record, Set<String> taken) {
     String id = record.id();
-    for (int number = 2; isAnothers(id, record.source()); number++) {
+    for (int number = 2; taken.contains(id) || isAnothers(id, record.source()); number++) {
       id = record.id() + "-" + number;
     }
-    Path file = store.write(named(record, id));
-    written.add(id);
-    return file;
+    return id;
+  }
+
+  /** The record that is there already, if it is of this very file. */
+  private Optional<CellRecord> earlier(String id, Source source) {
+    Path file = folder.resolve(id + ".json");
+    if (Files.notExists(file)) {
+      return Optional.empty();
+    }
+    try {
+      CellRecord earlier = store.read(file);
+      return earlier.source().sha256().equals(source.sha256())
+          ? Optional.of(earlier)
+          : Optional.empty();
+    } catch (RecordException unreadable) {
+      // Writing to it says why not, in words of its own.
+      return Optional.empty();
+    }
   }
 
   private boolean isAnothers(String id, Source source) {
-    if (written.contains(id)) {
-      return true;
-    }
     Path file = folder.resolve(id + ".json");
     if (Files.notExists(file)) {
       return false;

@@ -11,7 +11,7 @@ import java.util.stream.Stream;
 final class SheetLine {
   private SheetLine() {}
 
-  /** Such as {@code Tarn Cells T-2500 — 27 statements, 3 unsure, 2 findings}. */
+  /** Such as {@code Tarn Cells T-2500 — 27 statements, 3 unsure, 8 curves, 2 findings}. */
   static String of(CellRecord record) {
     long unsure = record.statements().stream().filter(s -> s.standing() == Standing.UNSURE).count();
     return cell(record.cell())
@@ -20,6 +20,7 @@ final class SheetLine {
         + ", "
         + unsure
         + " unsure, "
+        + (record.curves().isEmpty() ? "" : count(record.curves().size(), "curve") + ", ")
         + count(record.findings().size(), "finding");
   }
 

@@ -1,5 +1,6 @@
 package commonsheet.cli;
 
+import commonsheet.chart.Chart;
 import commonsheet.layout.Reading;
 import commonsheet.sheet.PageKind;
 import commonsheet.sheet.Sheet;
@@ -7,8 +8,20 @@ import java.util.List;
 
 /** What came of one sheet. */
 sealed interface SheetOutcome {
-  /** The sheet was read; there are no records where it describes no cell. */
-  record Read(Sheet sheet, Reading reading) implements SheetOutcome {
+  /**
+   * The sheet was read; there are no records where it describes no cell.
+   *
+   * @param charts the charts that were found; none where they were not looked for
+   * @param untraced why charts could not be looked at, the end of a sentence; null where they were,
+   *     or were not asked for
+   */
+  record Read(Sheet sheet, Reading reading, List<Chart> charts, String untraced)
+      implements SheetOutcome {
+    /** A sheet whose charts were not looked for. */
+    Read(Sheet sheet, Reading reading) {
+      this(sheet, reading, List.of(), null);
+    }
+
     /** The numbers of the pages of a kind. */
     List<Integer> pages(PageKind kind) {
       return sheet.pages().stream()

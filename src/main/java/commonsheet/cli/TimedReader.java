@@ -2,17 +2,18 @@ package commonsheet.cli;
 
 import static java.util.regex.Matcher.quoteReplacement;
 
+import commonsheet.chart.derived.Tracing;
 import commonsheet.check.Checks;
 import commonsheet.layout.Reading;
 import commonsheet.layout.RecordReader;
+import commonsheet.record.CellRecord;
 import commonsheet.sheet.Sheet;
 import commonsheet.sheet.SheetException;
 import commonsheet.sheet.SheetReader;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.List;
 import java.util.concurrent.ExecutionException;
-import java.util.concurrent.FutureTask;
-import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.regex.Pattern;
 
@@ -24,9 +25,6 @@ final class TimedReader {
   /** A page takes a fraction of a second, so a sheet of 60 pages is far below this. */
   private static final Duration LIMIT = Duration.ofSeconds(60);
 
-  /** Deeply nested PDF objects are walked by recursion; the usual 1 MiB runs out early. */
-  private static final long STACK_BYTES = 8L << 20;
-
   /** How one sheet is read. */
   @FunctionalInterface
   interface Work {
@@ -35,10 +33,21 @@ final class TimedReader {
 
   private final Work work;
   private final Duration limit;
+  private final TimedTracer tracer;
 
   TimedReader(Work work, Duration limit) {
+    this(work, limit, null);
+  }
+
+  private TimedReader(Work work, Duration limit, TimedTracer tracer) {
     this.work = work;
     this.limit = limit;
+    this.tracer = tracer;
+  }
+
+  /** A reader that also puts the curves of the charts into the records. */
+  TimedReader tracing(TimedTracer charts) {
+    return new TimedReader(work, limit, charts);
   }
 
   /**
@@ -66,19 +75,12 @@ final class TimedReader {
         reading.reason());
   }
 
-  /**
-   * Reads one sheet. A reading past its time is interrupted and left behind: the Java machine
-   * cannot end it by force, and the process does not wait for it.
-   */
+  /** Reads one sheet. */
   SheetOutcome read(Path file) throws InterruptedException {
-    FutureTask<SheetOutcome> task = new FutureTask<>(() -> work.read(file));
-    Thread thread = new Thread(null, task, "read " + file, STACK_BYTES);
-    thread.setDaemon(true);
-    thread.start();
     try {
-      return task.get(limit.toMillis(), TimeUnit.MILLISECONDS);
+      SheetOutcome.Read read = new TimeLimit(limit).call("read " + file, () -> work.read(file));
+      return tracer == null || read.reading().records().isEmpty() ? read : traced(file, read);
     } catch (TimeoutException late) {
-      task.cancel(true);
       return new SheetOutcome.Failed(
           file
               + ": not read within "
@@ -87,6 +89,20 @@ final class TimedReader {
     } catch (ExecutionException failure) {
       return new SheetOutcome.Failed(sentence(file, failure.getCause()));
     }
+  }
+
+  private SheetOutcome.Read traced(Path file, SheetOutcome.Read read) throws InterruptedException {
+    Reading reading = read.reading();
+    TimedTracer.Outcome outcome = tracer.charts(file, read.sheet(), reading.records(), null);
+    List<CellRecord> records =
+        outcome.problem() == null
+            ? Tracing.applied(reading.records(), outcome.charts(), null)
+            : Tracing.failed(reading.records(), outcome.problem());
+    return new SheetOutcome.Read(
+        read.sheet(),
+        new Reading(records, reading.explanation(), reading.reason()),
+        outcome.charts(),
+        outcome.problem());
   }
 
   /** In a batch, a file's name alone may stand for several files; its path does not. */

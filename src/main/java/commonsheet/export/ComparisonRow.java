@@ -3,6 +3,7 @@ package commonsheet.export;
 import commonsheet.record.Cell;
 import commonsheet.record.CellRecord;
 import commonsheet.record.Evidence;
+import commonsheet.record.Method;
 import commonsheet.record.Review;
 import commonsheet.record.Standing;
 import commonsheet.record.Statement;
@@ -18,7 +19,8 @@ import java.util.Objects;
  * @param id the record's id
  * @param cell which cell it is
  * @param size the size code or, where the sheet gives none, the dimensions
- * @param statements all statements by the id of their column, in the record's order
+ * @param statements all statements that the sheet itself makes, by the id of their column, in the
+ *     record's order
  * @param missing what a builder needs to know and the record does not say
  * @param review the record's state of approval
  * @param sourceFile file name of the sheet
@@ -43,7 +45,10 @@ public record ComparisonRow(
 
   static ComparisonRow of(CellRecord record, ComparisonLayout layout) {
     List<Statement> shown =
-        record.statements().stream().filter(s -> s.standing() != Standing.REJECTED).toList();
+        record.statements().stream()
+            .filter(s -> s.standing() != Standing.REJECTED)
+            .filter(s -> s.evidence() == null || s.evidence().method() != Method.DERIVED)
+            .toList();
     Map<String, List<Statement>> byColumn = new LinkedHashMap<>();
     for (Column column : layout.columns()) {
       List<Statement> taken = shown.stream().filter(column::takes).toList();

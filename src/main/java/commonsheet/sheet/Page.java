@@ -15,6 +15,8 @@ import java.util.List;
  * @param tables ruled tables, then unruled ones that overlap none of them
  * @param running the words of running headers and footers
  * @param kind what the page offers
+ * @param mayShowChart whether it draws a picture of the size of a chart, or slanted and curved
+ *     lines over as large a part
  */
 public record Page(
     int number,
@@ -24,11 +26,25 @@ public record Page(
     List<Line> lines,
     List<Table> tables,
     List<Word> running,
-    PageKind kind) {
+    PageKind kind,
+    boolean mayShowChart) {
   public Page {
     words = List.copyOf(words);
     lines = List.copyOf(lines);
     tables = List.copyOf(tables);
     running = List.copyOf(running);
+  }
+
+  /** A page that draws nothing that can be a chart. */
+  public Page(
+      int number,
+      double width,
+      double height,
+      List<Word> words,
+      List<Line> lines,
+      List<Table> tables,
+      List<Word> running,
+      PageKind kind) {
+    this(number, width, height, words, lines, tables, running, kind, false);
   }
 }

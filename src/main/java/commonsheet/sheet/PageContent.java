@@ -13,6 +13,7 @@ import java.util.List;
  * @param rulings drawn lines along the axes, merged
  * @param curves boxes of slanted and curved strokes
  * @param pictures where words may be drawn that are not written
+ * @param mayShowChart whether anything is drawn that can be a chart
  */
 record PageContent(
     int number,
@@ -22,4 +23,5 @@ record PageContent(
     List<Word> aside,
     Rulings rulings,
     List<Box> curves,
-    PictureRegions pictures) {}
+    PictureRegions pictures,
+    boolean mayShowChart) {}

@@ -14,6 +14,11 @@ final class PageReader {
    */
   private static final double LARGEST_PAGE = 14_400;
 
+  /** No chart with labels that can be read is smaller than this, in points: 32 by 21 mm. */
+  private static final double LEAST_CHART_WIDTH = 90;
+
+  private static final double LEAST_CHART_HEIGHT = 60;
+
   private PageReader() {}
 
   static PageContent read(
@@ -43,7 +48,21 @@ final class PageReader {
         written.aside(),
         rulings,
         place(ink.curves(), frame),
-        pictures);
+        pictures,
+        mayShowChart(ink, frame));
+  }
+
+  /** Whether a picture, or the slanted and curved lines together, are as large as a chart. */
+  private static boolean mayShowChart(Ink ink, Frame frame) {
+    List<Box> drawn = new ArrayList<>(place(ink.curves(), frame));
+    drawn.addAll(place(ink.outlines(), frame));
+    return (!drawn.isEmpty() && hasSizeOfChart(Box.around(drawn)))
+        || PictureRegions.merge(place(ink.images(), frame)).stream()
+            .anyMatch(PageReader::hasSizeOfChart);
+  }
+
+  private static boolean hasSizeOfChart(Box box) {
+    return box.width() >= LEAST_CHART_WIDTH && box.height() >= LEAST_CHART_HEIGHT;
   }
 
   /** The frame in which most of the page's text reads left to right. */

@@ -73,7 +73,8 @@ final class SheetBuilder {
         lines,
         tables,
         running,
-        content.pictures().without(letterheads).kind(all.size()));
+        content.pictures().without(letterheads).kind(all.size()),
+        content.mayShowChart());
   }
 
   private static List<Ruling> outside(List<Table> tables, List<Ruling> rulings) {

@@ -53,7 +53,7 @@ final class Curves {
     if (strand.length() < 8) {
       return false;
     }
-    Shape shape = new Shape(strand);
+    Shape shape = new Shape(strand, candidate.lineWidth());
     double least = candidate.grey() ? LEAST_ACROSS_GREY : LEAST_ACROSS;
     if (strand.spanX() < least * area.width()
         || shape.seen() < LEAST_SEEN
@@ -62,7 +62,8 @@ final class Curves {
         || shape.backward() > MOST_BACKWARD * area.width()) {
       return false;
     }
-    return !candidate.grey() || strand.spanY() > 4;
+    return !(candidate.grey() && strand.spanY() <= 4)
+        && !Leaders.isLeader(strand, candidate.lineWidth(), area);
   }
 
   /** Whether a line runs along another, so that it is the blurred edge of that one's ink. */

@@ -10,23 +10,29 @@ final class Follower {
 
   private final Layer layer;
   private final Field field;
+  private final boolean[] ink;
+  private final boolean[] skeleton;
+  private final double lineWidth;
 
   Follower(Field field, Layer layer) {
     this.field = field;
     this.layer = layer;
+    this.ink = new boolean[layer.share().length];
+    for (int i = 0; i < ink.length; i++) {
+      ink[i] = layer.share()[i] >= LINE;
+    }
+    this.skeleton = Skeleton.of(ink, layer.width(), layer.height());
+    this.lineWidth = LineWidth.of(ink, skeleton, layer.width(), layer.height());
   }
 
   /** The lines, through the middle of the ink. */
   List<Strand> strands() {
-    boolean[] ink = new boolean[layer.share().length];
-    for (int i = 0; i < ink.length; i++) {
-      ink[i] = layer.share()[i] >= LINE;
-    }
-    double lineWidth = LineWidth.of(ink, layer.width(), layer.height());
-    boolean[] skeleton = Skeleton.of(ink, layer.width(), layer.height());
     List<Chain> pieces = new ArrayList<>();
-    for (int[] pixels : Chains.of(skeleton, layer.width(), layer.height())) {
-      pieces.add(new Chain(pixels, Palette.tone(field, pixels)));
+    boolean[] lines = LineWidth.withoutBlobs(ink, skeleton, layer.width(), lineWidth);
+    for (int[] whole : Chains.of(lines, layer.width(), layer.height())) {
+      for (int[] pixels : Folds.cut(whole, layer.width(), lineWidth + 4)) {
+        pieces.add(new Chain(pixels, Palette.tone(field, pixels)));
+      }
     }
     List<Strand> out = new ArrayList<>();
     Centre centre = new Centre(layer, lineWidth);
@@ -36,11 +42,8 @@ final class Follower {
     return out;
   }
 
+  /** The usual thickness of the lines in pixels. */
   double lineWidth() {
-    boolean[] ink = new boolean[layer.share().length];
-    for (int i = 0; i < ink.length; i++) {
-      ink[i] = layer.share()[i] >= LINE;
-    }
-    return LineWidth.of(ink, layer.width(), layer.height());
+    return lineWidth;
   }
 }

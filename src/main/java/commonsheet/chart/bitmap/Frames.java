@@ -15,6 +15,12 @@ final class Frames {
 
   private static final double LONG_LEVEL = 0.7;
 
+  /** How much further than the outermost line across it an axis goes on; ticks go less far. */
+  private static final double BEYOND = 0.05;
+
+  /** The same to the left, where a tick and its label may touch the axis. */
+  private static final double FAR_BEYOND = 0.12;
+
   private final List<Segment> levels;
   private final List<Segment> uprights;
   private final double touch;
@@ -104,29 +110,40 @@ final class Frames {
     double near = Math.max(touch, 0.012 * (right - left));
     double top = Double.MAX_VALUE;
     double bottom = -Double.MAX_VALUE;
+    Segment lowest = null;
     for (Segment line : wide) {
       if (Math.abs(line.from() - left) <= near
           || Math.abs(line.to() - right) <= near
           || line.from() < left && line.to() > right) {
         top = Math.min(top, line.at());
-        bottom = Math.max(bottom, line.at());
+        if (line.at() > bottom) {
+          bottom = line.at();
+          lowest = line;
+        }
       }
     }
-    double high = tall.stream().mapToDouble(Segment::from).min().orElseThrow();
-    double low = tall.stream().mapToDouble(Segment::to).max().orElseThrow();
-    if (bottom < top) {
+    double first = tall.stream().mapToDouble(Segment::at).min().orElseThrow();
+    double last = tall.stream().mapToDouble(Segment::at).max().orElseThrow();
+    List<Segment> sides =
+        tall.stream().filter(u -> u.at() <= first + near || u.at() >= last - near).toList();
+    double high = sides.stream().mapToDouble(Segment::from).min().orElseThrow();
+    double low = sides.stream().mapToDouble(Segment::to).max().orElseThrow();
+    if (lowest == null) {
       return new Area(left, high, right, low);
-    }
-    // where the top of the frame is covered, its sides still tell how high it goes
-    if (bottom - top >= shortest && top - high > 2 * near) {
-      top = high;
     }
     if (bottom - top < shortest) {
       boolean atBottom = low - bottom <= top - high;
       top = atBottom ? high : top;
       bottom = atBottom ? bottom : low;
     }
-    return new Area(left, top, right, bottom);
+    // where the top or a side is covered or not drawn, the axes still tell how far it goes
+    double width = right - left;
+    double height = bottom - top;
+    return new Area(
+        left - lowest.from() > FAR_BEYOND * width ? lowest.from() : left,
+        top - high > BEYOND * height ? high : top,
+        lowest.to() - right > BEYOND * width ? lowest.to() : right,
+        bottom);
   }
 
   private static List<Segment> longest(List<Segment> lines, double share) {

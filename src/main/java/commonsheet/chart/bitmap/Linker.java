@@ -11,19 +11,25 @@ import java.util.List;
  */
 final class Linker {
   /** Cost of a pixel of empty ground, and of one where other ink lies, in a gap. */
-  private static final double EMPTY = 1;
+  private static final double EMPTY = 0.5;
 
-  private static final double COVERED = 0.12;
+  private static final double COVERED = 0.1;
 
   /** Cost of turning by a radian, squared, at either end of a gap; per pixel of the gap. */
-  private static final double TURN = 12;
+  private static final double TURN = 30;
 
-  private static final double TURN_PER_PIXEL = 1.2;
+  private static final double TURN_PER_PIXEL = 2;
 
   /** Sharpest turn at a joint over a short gap, and over a long one, in radians. */
   private static final double SHARPEST = 0.9;
 
   private static final double SHARPEST_FAR = 0.5;
+
+  /** Sharpest turn over empty ground, where nothing hides a bend. */
+  private static final double SHARPEST_EMPTY = 0.45;
+
+  /** Rounds of joining over gaps of one size; each can double the length of a row of dots. */
+  private static final int ROUNDS = 8;
 
   private final Layer layer;
   private final List<Chain> pieces;
@@ -31,6 +37,12 @@ final class Linker {
   private final int[] partner;
   private final double[] rivalry;
   private final int[] whole;
+  private final double[] bearings;
+
+  /** Pixels that a piece must have to be joined now: first what is plainly a line. */
+  private double shortest;
+
+  private double sharpestEmpty = SHARPEST_EMPTY;
 
   private Linker(Layer layer, List<Chain> pieces, double lineWidth) {
     this.layer = layer;
@@ -39,6 +51,7 @@ final class Linker {
     this.partner = new int[2 * pieces.size()];
     this.rivalry = new double[2 * pieces.size()];
     this.whole = new int[pieces.size()];
+    this.bearings = new Bearings(pieces, layer.width(), lineWidth).angles();
     java.util.Arrays.fill(partner, -1);
     for (int i = 0; i < whole.length; i++) {
       whole[i] = i;
@@ -54,17 +67,32 @@ final class Linker {
     Linker linker = new Linker(layer, pieces, lineWidth);
     double w = lineWidth;
     double across = layer.width();
-    linker.pass(2 * w + 4, 2 * w + 4);
-    linker.pass(4 * w + 8, 4 * w + 6);
-    linker.pass(Math.max(6 * w + 10, 0.03 * across), Math.max(6 * w, 0.025 * across));
-    linker.pass(Math.max(8 * w + 12, 0.08 * across), Math.max(6 * w, 0.025 * across));
-    linker.pass(0.25 * across, 4 * w + 4);
+    linker.shortest = 3 * w + 4;
+    linker.passes(5 * w + 8, 1.5);
+    linker.shortest = 0;
+    linker.passes(w + 2.5, w + 2.5);
+    linker.passes(1.5 * w + 3.5, 1.5 * w + 3.5);
+    linker.passes(2 * w + 4, 2 * w + 4);
+    linker.passes(4 * w + 8, 4 * w + 6);
+    linker.passes(Math.max(6 * w + 10, 0.03 * across), Math.max(6 * w, 0.025 * across));
+    linker.passes(Math.max(8 * w + 12, 0.08 * across), Math.max(6 * w, 0.025 * across));
+    linker.passes(0.25 * across, 4 * w + 4);
+    linker.sharpestEmpty = SHARPEST;
+    linker.passes(4 * w + 8, 4 * w + 6);
     return linker.strands();
   }
 
   private record Link(int a, int b, double cost) {}
 
-  private void pass(double longestGap, double mostEmpty) {
+  /** Joins what can be joined over gaps of some size, until nothing more is. */
+  private void passes(double longestGap, double mostEmpty) {
+    int rounds = 0;
+    while (pass(longestGap, mostEmpty) && rounds < ROUNDS) {
+      rounds++;
+    }
+  }
+
+  private boolean pass(double longestGap, double mostEmpty) {
     List<int[]> free = freeEnds();
     List<Link> links = new ArrayList<>();
     double[][] ends = new double[partner.length][];
@@ -88,7 +116,12 @@ final class Linker {
       }
     }
     links.sort(Comparator.comparingDouble(Link::cost));
+    boolean[] stale = new boolean[partner.length];
+    boolean joined = false;
     for (Link link : links) {
+      if (stale[link.a] || stale[link.b]) {
+        continue;
+      }
       if (partner[link.a] >= 0 || partner[link.b] >= 0) {
         note(link);
       } else if (root(link.a / 2) != root(link.b / 2)) {
@@ -97,7 +130,21 @@ final class Linker {
         rivalry[link.a] = -link.cost;
         rivalry[link.b] = -link.cost;
         whole[root(link.a / 2)] = root(link.b / 2);
+        joined = true;
+        stale(stale, ends, link.a);
+        stale(stale, ends, link.b);
       }
+    }
+    return joined;
+  }
+
+  /**
+   * A dot takes its direction from what it was joined to, so its other end waits for the next
+   * round.
+   */
+  private static void stale(boolean[] stale, double[][] ends, int end) {
+    if (!known(ends[end])) {
+      stale[end ^ 1] = true;
     }
   }
 
@@ -132,8 +179,8 @@ final class Linker {
   private List<int[]> freeEnds() {
     List<int[]> free = new ArrayList<>();
     for (int e = 0; e < partner.length; e++) {
-      if (partner[e] < 0) {
-        int[] pixels = pieces.get(e / 2).pixels();
+      int[] pixels = pieces.get(e / 2).pixels();
+      if (partner[e] < 0 && pixels.length >= shortest) {
         int pixel = e % 2 == 0 ? pixels[0] : pixels[pixels.length - 1];
         free.add(new int[] {e, pixel % layer.width()});
       }
@@ -166,7 +213,38 @@ final class Linker {
       at = partner[other];
     }
     double[] direction = direction(xs, ys, n);
+    double reach = Math.hypot(xs[0] - xs[n - 1], ys[0] - ys[n - 1]);
+    if (Bearings.isDot(reach, lineWidth)) {
+      direction = dotDirection(e);
+    }
+    if (isDot(e / 2)) {
+      int[] pixels = pieces.get(e / 2).pixels();
+      int middle = pixels[pixels.length / 2];
+      xs[0] = middle % layer.width();
+      ys[0] = middle / layer.width();
+    }
     return new double[] {xs[0], ys[0], direction[0], direction[1], n};
+  }
+
+  private boolean isDot(int piece) {
+    int[] pixels = pieces.get(piece).pixels();
+    int last = pixels[pixels.length - 1];
+    double dx = pixels[0] % layer.width() - last % layer.width();
+    double dy = pixels[0] / layer.width() - last / layer.width();
+    return Bearings.isDot(Math.hypot(dx, dy), lineWidth);
+  }
+
+  /**
+   * The direction of a dot's line, outward at one of its two ends: at which one does not matter as
+   * long as they are opposite.
+   */
+  private double[] dotDirection(int e) {
+    double angle = bearings[e / 2];
+    if (Double.isNaN(angle)) {
+      return new double[2];
+    }
+    double sign = e % 2 == 0 ? -1 : 1;
+    return new double[] {sign * Math.cos(angle), sign * Math.sin(angle)};
   }
 
   /** Direction of the main axis of some points, pointing to the first of them. */
@@ -218,7 +296,7 @@ final class Linker {
       return Double.MAX_VALUE;
     }
     double empty = empty(a, gx, gy, gap);
-    if (empty > mostEmpty) {
+    if (empty > mostEmpty || empty > 2 && Math.max(turn1, turn2) > sharpestEmpty) {
       return Double.MAX_VALUE;
     }
     if (!near && (!known(a) || !known(b)) && gap > 5 * lineWidth + 6) {
@@ -276,7 +354,7 @@ final class Linker {
       entries.add(at);
       done[at / 2] = true;
       Chain piece = pieces.get(at / 2);
-      total += piece.length();
+      total += isDot(at / 2) && partner[at] >= 0 ? 1 : piece.length();
       sum = sum.plus(piece.tone(), piece.length());
       doubt = Math.max(doubt, Math.max(rivalry[at], rivalry[at ^ 1]));
     }
@@ -287,7 +365,10 @@ final class Linker {
     for (int at : entries) {
       int[] pixels = pieces.get(at / 2).pixels();
       bridged[n] = n > 0;
-      for (int k = 0; k < pixels.length; k++) {
+      boolean dot = isDot(at / 2) && partner[at] >= 0;
+      for (int k = dot ? pixels.length / 2 : 0;
+          k < (dot ? pixels.length / 2 + 1 : pixels.length);
+          k++) {
         int pixel = at % 2 == 0 ? pixels[k] : pixels[pixels.length - 1 - k];
         xs[n] = pixel % layer.width();
         ys[n] = pixel / layer.width();

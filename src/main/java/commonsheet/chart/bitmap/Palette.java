@@ -13,8 +13,8 @@ final class Palette {
   /** Strength from which a pixel counts as ink. */
   static final double INK = 26;
 
-  /** Pieces shorter than this say nothing of colour. */
-  private static final int SHORTEST = 5;
+  /** Length in pixels that the dots of a dotted line count for at least. */
+  private static final int DOT = 3;
 
   /** Cosine of the angle between inks that are told apart, 12 degrees. */
   private static final double ALIKE = 0.978;
@@ -37,9 +37,7 @@ final class Palette {
     Group grey = new Group();
     List<Chain> chains = new ArrayList<>();
     for (int[] pixels : Chains.of(lines, field.width, field.height)) {
-      if (pixels.length >= SHORTEST) {
-        chains.add(new Chain(pixels, tone(field, pixels)));
-      }
+      chains.add(new Chain(pixels, tone(field, pixels)));
     }
     chains.sort(Comparator.comparingInt(c -> -c.length()));
     for (Chain chain : chains) {
@@ -141,8 +139,9 @@ final class Palette {
 
     void add(Chain chain) {
       chains.add(chain);
-      sum = sum.plus(chain.tone(), chain.length());
-      length += chain.length();
+      double weight = Math.max(DOT, chain.length());
+      sum = sum.plus(chain.tone(), weight);
+      length += weight;
     }
 
     /** The ink where it lies thickest: thin pieces are weakened by their edges. */
@@ -151,7 +150,7 @@ final class Palette {
       sorted.sort(Comparator.comparingDouble(c -> c.tone().strength()));
       double seen = 0;
       for (Chain chain : sorted) {
-        seen += chain.length();
+        seen += Math.max(DOT, chain.length());
         if (seen >= 0.7 * length) {
           double mean = sum.strength() / Math.max(1, length);
           return sum.times(chain.tone().strength() / Math.max(1e-9, mean) / length);

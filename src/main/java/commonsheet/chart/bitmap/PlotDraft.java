@@ -27,22 +27,31 @@ record PlotDraft(Field field, Lattice lattice, List<Tone> inks, List<Curves.Cand
 
   private static final int BORDER = 3;
 
+  /** The inks of a plot and all lines in them. */
+  record Tracing(List<Tone> inks, List<Curves.Candidate> candidates) {}
+
   static PlotDraft of(Field field, Lattice lattice, List<Area> boxes) {
+    Tracing tracing = trace(field, lattice, boxes);
+    List<Curves.Candidate> curves = new Curves(lattice.area()).among(tracing.candidates());
+    return new PlotDraft(field, lattice, tracing.inks(), curves);
+  }
+
+  static Tracing trace(Field field, Lattice lattice, List<Area> boxes) {
     boolean[] ruled = Ruling.of(field, lattice);
     boolean[] hidden = hide(field, lattice.area(), boxes, ruled);
     boolean[] ink = new boolean[field.size()];
     for (int i = 0; i < ink.length; i++) {
       ink[i] = !ruled[i] && field.strength[i] > Palette.INK;
     }
-    List<Curves.Candidate> candidates = new ArrayList<>();
     List<Tone> inks = Palette.of(field, ink);
+    List<Curves.Candidate> candidates = new ArrayList<>();
     for (Layer layer : Layers.of(field, ruled, hidden, inks)) {
       Follower follower = new Follower(field, layer);
       for (Strand strand : follower.strands()) {
         candidates.add(new Curves.Candidate(strand, follower.lineWidth(), layer.ink()));
       }
     }
-    return new PlotDraft(field, lattice, inks, new Curves(lattice.area()).among(candidates));
+    return new Tracing(inks, candidates);
   }
 
   /** Takes out what lies in boxes laid over the plot: the words and samples of a legend, a note. */

@@ -8,6 +8,7 @@ final class Shape {
   private static final int SHORTEST_PART = 8;
 
   private final Strand strand;
+  private final double lineWidth;
   private double arc;
   private double turning;
   private double backward;
@@ -15,8 +16,12 @@ final class Shape {
   private double gapLength;
   private double longestGap;
 
-  Shape(Strand strand) {
+  /**
+   * @param lineWidth in pixels; dots as long as that lie in the gaps of a dotted line
+   */
+  Shape(Strand strand, double lineWidth) {
     this.strand = strand;
+    this.lineWidth = lineWidth;
     measure();
   }
 
@@ -28,7 +33,7 @@ final class Shape {
       arc += step;
       if (strand.bridged()[i]) {
         gaps++;
-        gapLength += step;
+        gapLength += Math.max(0, step - 1.5 * lineWidth);
         longestGap = Math.max(longestGap, step);
       }
     }
@@ -78,17 +83,24 @@ final class Shape {
     return longestGap;
   }
 
-  /** How far the line strays from the straight way between its ends, in pixels. */
-  double bulge() {
+  /**
+   * How far the line strays from the straight way between its ends, in pixels, but for a fifth of
+   * it at either end, where a leader may be bent.
+   */
+  double straightness() {
+    int n = strand.length();
+    return Math.min(bulge(0, n), Math.min(bulge(n / 5, n), bulge(0, n - n / 5)));
+  }
+
+  private double bulge(int from, int to) {
     double[] x = strand.x();
     double[] y = strand.y();
-    int n = x.length;
-    double dx = x[n - 1] - x[0];
-    double dy = y[n - 1] - y[0];
+    double dx = x[to - 1] - x[from];
+    double dy = y[to - 1] - y[from];
     double length = Math.max(1e-9, Math.hypot(dx, dy));
     double most = 0;
-    for (int i = 0; i < n; i++) {
-      most = Math.max(most, Math.abs((x[i] - x[0]) * dy - (y[i] - y[0]) * dx) / length);
+    for (int i = from; i < to; i++) {
+      most = Math.max(most, Math.abs((x[i] - x[from]) * dy - (y[i] - y[from]) * dx) / length);
     }
     return most;
   }

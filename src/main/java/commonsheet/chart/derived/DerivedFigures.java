@@ -9,6 +9,7 @@ import commonsheet.record.Statement;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -62,6 +63,14 @@ public final class DerivedFigures {
     Evidence evidence = statement.evidence();
     return evidence.method() == Method.DERIVED
         && evidence.from().stream().anyMatch(id -> id.startsWith("c"));
+  }
+
+  /** The curves that statements settled by a person come from. */
+  static Set<String> reliedOn(CellRecord record) {
+    return record.statements().stream()
+        .filter(s -> isFromCurves(s) && isSettled(s))
+        .flatMap(s -> s.evidence().from().stream())
+        .collect(Collectors.toUnmodifiableSet());
   }
 
   private static boolean isSettled(Statement statement) {

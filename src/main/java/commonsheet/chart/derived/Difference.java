@@ -25,6 +25,9 @@ record Difference(double share, double tolerance, boolean fits) {
   /** From this many tolerances on, one of the two is read or printed wrong. */
   private static final double WRONG = 4;
 
+  /** Below this share nothing is worth telling: printed values have fewer digits. */
+  private static final double NONE = 0.0005;
+
   private static final double PER_CENT = 100;
 
   /** Of two values of one quantity. */
@@ -69,6 +72,9 @@ record Difference(double share, double tolerance, boolean fits) {
   String sentence() {
     String amount = PlainNumber.of(Math.abs(PER_CENT * share), 2) + " %";
     String size = share < 0 ? amount + " less" : amount + " more";
+    if (Math.abs(share) < NONE) {
+      return "no difference";
+    }
     return switch (severity()) {
       case NOTE -> size + (fits ? ", as fits a bound" : ", within what both leave open");
       case WARNING -> size + ", beyond what both leave open; compare both with the sheet";

@@ -35,10 +35,27 @@ final class CurveJoiner {
   /** What a turn costs against a gap, in points. */
   private static final double TURN_COST = 4;
 
+  /** Cosine of the angle within which an end must point at a marker to lead into it: 25 degrees. */
+  private static final double INTO_MARKER = 0.9;
+
+  /**
+   * Share of the plot's width from which a stroke is a curve by itself and only goes straight on.
+   */
+  private static final double LONG = 0.2;
+
+  /**
+   * Share of the shorter of two strokes that may lie above or below the other: curves go onward.
+   */
+  private static final double BESIDE = 0.3;
+
+  /** Points of width up to which a stroke is steep, and may lie above or below another. */
+  private static final double STEEP = 3;
+
   /** Strokes of one look in one plot beyond which only touching ends are joined. */
   private static final int MANY = 4000;
 
   private final List<Stroke> strokes;
+  private final double longest;
   private final List<Box> covers;
   private final List<MarkerSeries> markers;
   private final Map<Long, List<End>> cells = new HashMap<>();
@@ -47,8 +64,10 @@ final class CurveJoiner {
 
   private record Link(End one, End other, double cost, Point over) {}
 
-  private CurveJoiner(List<Stroke> strokes, List<Box> covers, List<MarkerSeries> markers) {
+  private CurveJoiner(
+      List<Stroke> strokes, double plotWidth, List<Box> covers, List<MarkerSeries> markers) {
     this.strokes = strokes;
+    this.longest = LONG * plotWidth;
     this.covers = covers;
     this.markers = markers;
   }
@@ -57,14 +76,16 @@ final class CurveJoiner {
    * Joins strokes.
    *
    * @param strokes of one look
+   * @param plotWidth in points
    * @param covers boxes that can hide a piece of a curve
    * @param markers of the same colour, which can stand between two pieces
    */
-  static List<Stroke> join(List<Stroke> strokes, List<Box> covers, List<MarkerSeries> markers) {
+  static List<Stroke> join(
+      List<Stroke> strokes, double plotWidth, List<Box> covers, List<MarkerSeries> markers) {
     if (strokes.size() < 2) {
       return strokes;
     }
-    return new CurveJoiner(strokes, covers, markers).joined();
+    return new CurveJoiner(strokes, plotWidth, covers, markers).joined();
   }
 
   private List<Stroke> joined() {
@@ -79,21 +100,32 @@ final class CurveJoiner {
     links.sort(Comparator.comparingDouble(Link::cost));
     int[] group = new int[strokes.size()];
     Link[] after = new Link[2 * strokes.size()];
+    Box[] reach = new Box[strokes.size()];
     for (int i = 0; i < group.length; i++) {
       group[i] = i;
+      reach[i] = strokes.get(i).box();
     }
     for (Link link : links) {
       int a = index(link.one());
       int b = index(link.other());
       int rootA = root(group, link.one().stroke());
       int rootB = root(group, link.other().stroke());
-      if (after[a] == null && after[b] == null && rootA != rootB) {
+      boolean free = after[a] == null && after[b] == null && rootA != rootB;
+      if (free && isOnward(reach[rootA], reach[rootB])) {
         after[a] = link;
         after[b] = link;
         group[rootA] = rootB;
+        reach[rootB] = reach[rootA].union(reach[rootB]);
       }
     }
     return follow(after);
+  }
+
+  /** Whether one piece lies beside the other along the plot, rather than above or below it. */
+  private static boolean isOnward(Box a, Box b) {
+    double shared = Math.min(a.right(), b.right()) - Math.max(a.x(), b.x());
+    double shorter = Math.min(a.width(), b.width());
+    return shorter <= STEEP || shared <= BESIDE * shorter;
   }
 
   private static int index(End end) {
@@ -144,10 +176,15 @@ final class CurveJoiner {
       return null;
     }
     double turn = -Geometry.cosine(one.out(), other.out());
+    boolean whole =
+        strokes.get(one.stroke()).box().width() > longest
+            && strokes.get(other.stroke()).box().width() > longest;
     if (gap <= TOUCHING) {
-      return turn < TURN ? null : new Link(one, other, gap + TURN_COST * (1 - turn), null);
+      return turn < (whole ? STRAIGHT : TURN)
+          ? null
+          : new Link(one, other, gap + TURN_COST * (1 - turn), null);
     }
-    Point marker = markerBetween(one.at(), other.at());
+    Point marker = markerBetween(one, other);
     if (marker != null) {
       return new Link(one, other, gap / 4 + TURN_COST * (1 - turn) / 4, marker);
     }
@@ -183,20 +220,26 @@ final class CurveJoiner {
     return false;
   }
 
-  private Point markerBetween(Point a, Point b) {
+  private Point markerBetween(End one, End other) {
     for (MarkerSeries series : markers) {
       double reach = series.size() / 2 + SMALL_GAP;
-      if (a.distance(b) > 2 * reach) {
+      if (one.at().distance(other.at()) > 2 * reach) {
         continue;
       }
       for (Shape shape : series.shapes()) {
-        Point centre = shape.centre();
-        if (centre.distance(a) <= reach && centre.distance(b) <= reach) {
-          return centre;
+        if (leadsInto(one, shape.centre(), reach) && leadsInto(other, shape.centre(), reach)) {
+          return shape.centre();
         }
       }
     }
     return null;
+  }
+
+  private static boolean leadsInto(End end, Point centre, double reach) {
+    double distance = end.at().distance(centre);
+    return distance <= reach
+        && distance > TOUCHING
+        && Geometry.cosine(end.out(), Geometry.direction(end.at(), centre)) > INTO_MARKER;
   }
 
   private List<Stroke> follow(Link[] after) {

@@ -14,10 +14,12 @@ import java.util.Map;
 /**
  * The curves of a plot, from its strokes and markers.
  *
- * @param traces the curves, in the order of painting
+ * @param strokes the curves that are drawn as lines, in the order of painting
+ * @param traces the same, and those drawn by markers alone
+ * @param names what its broken lines are called
  * @param loose strokes too small or too straight to be a curve
  */
-record Curves(List<Trace> traces, List<Stroke> loose) {
+record Curves(List<Stroke> strokes, List<Trace> traces, List<Stroke> loose, DashNames names) {
   /** How far in points around a word its white ground can hide a curve. */
   private static final double GROUND = 4;
 
@@ -49,12 +51,16 @@ record Curves(List<Trace> traces, List<Stroke> loose) {
     for (Map.Entry<Look, List<Stroke>> same : looks.entrySet()) {
       List<MarkerSeries> own =
           markers.stream().filter(series -> series.rgb() == same.getKey().rgb()).toList();
-      for (Stroke joined : CurveJoiner.join(same.getValue(), covers, own)) {
+      for (Stroke joined : CurveJoiner.join(same.getValue(), frame.width(), covers, own)) {
         (size.isCurve(joined) ? curves : loose).add(joined);
       }
     }
     curves = withoutRepeats(curves);
+    List<Stroke> leaders = leaders(curves, words, frame);
+    curves.removeAll(leaders);
+    loose.addAll(leaders);
     curves.sort(Comparator.comparingInt(Stroke::order));
+    DashNames names = DashNames.of(curves.stream().map(Stroke::look).toList());
     List<Trace> traces = new ArrayList<>();
     List<MarkerSeries> used = new ArrayList<>();
     for (Stroke curve : curves) {
@@ -62,14 +68,25 @@ record Curves(List<Trace> traces, List<Stroke> loose) {
       if (on != null) {
         used.add(on);
       }
-      traces.add(trace(curve, on));
+      traces.add(trace(curve, on, names));
     }
     for (MarkerSeries series : markers) {
       if (!used.contains(series) && series.isRow(frame)) {
         traces.addAll(MarkerCurves.of(series, frame, words));
       }
     }
-    return new Curves(List.copyOf(traces), loose);
+    return new Curves(curves, List.copyOf(traces), loose, names);
+  }
+
+  private static List<Stroke> leaders(List<Stroke> curves, List<Word> words, Box frame) {
+    List<Stroke> leaders = new ArrayList<>();
+    for (Stroke curve : curves) {
+      List<Stroke> others = curves.stream().filter(other -> other != curve).toList();
+      if (Leaders.isLeader(curve, others, words, frame)) {
+        leaders.add(curve);
+      }
+    }
+    return leaders;
   }
 
   private static List<Box> covers(Box frame, List<Patch> patches, List<Word> words) {
@@ -108,7 +125,7 @@ record Curves(List<Trace> traces, List<Stroke> loose) {
     }
     int step = Math.max(1, a.points().size() / 12);
     for (int i = 0; i < a.points().size(); i += step) {
-      if (Geometry.distance(a.points().get(i), b.points()) > TWICE) {
+      if (!Geometry.isOn(a.points().get(i), b.points(), TWICE)) {
         return false;
       }
     }
@@ -123,7 +140,7 @@ record Curves(List<Trace> traces, List<Stroke> loose) {
       List<Point> centres = series.centresIn(frame);
       int on = 0;
       for (Point centre : centres) {
-        on += Geometry.distance(centre, curve.points()) <= ON_CURVE ? 1 : 0;
+        on += Geometry.isOn(centre, curve.points(), ON_CURVE) ? 1 : 0;
       }
       double share = on < 3 ? 0 : (double) on / centres.size();
       if (share > most) {
@@ -134,10 +151,10 @@ record Curves(List<Trace> traces, List<Stroke> loose) {
     return best;
   }
 
-  private static Trace trace(Stroke curve, MarkerSeries markers) {
+  private static Trace trace(Stroke curve, MarkerSeries markers, DashNames names) {
     Stroke onward = curve.first().x() <= curve.last().x() ? curve : curve.reversed();
     InkStyle.Marker marker = markers == null ? InkStyle.Marker.NONE : markers.marker();
     double error = Precision.of(onward);
-    return new Trace(onward.points(), Styles.of(curve.look(), marker), error, error, List.of());
+    return new Trace(onward.points(), names.style(curve.look(), marker), error, error, List.of());
   }
 }

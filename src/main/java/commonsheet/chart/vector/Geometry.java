@@ -30,13 +30,21 @@ final class Geometry {
     return Math.hypot(p.x() - from.x() - s * dx, p.y() - from.y() - s * dy);
   }
 
-  /** Distance of a place to the nearest point of a line through points. */
-  static double distance(Point p, List<Point> line) {
-    double nearest = p.distance(line.get(0));
+  /** Whether a place lies on a line through points, within a distance. */
+  static boolean isOn(Point p, List<Point> line, double within) {
     for (int i = 1; i < line.size(); i++) {
-      nearest = Math.min(nearest, distanceToSegment(p, line.get(i - 1), line.get(i)));
+      Point a = line.get(i - 1);
+      Point b = line.get(i);
+      boolean beside =
+          Math.max(a.x(), b.x()) < p.x() - within
+              || Math.min(a.x(), b.x()) > p.x() + within
+              || Math.max(a.y(), b.y()) < p.y() - within
+              || Math.min(a.y(), b.y()) > p.y() + within;
+      if (!beside && distanceToSegment(p, a, b) <= within) {
+        return true;
+      }
     }
-    return nearest;
+    return false;
   }
 
   /** Direction from one place to another, of length 1; (0, 0) if they are the same. */

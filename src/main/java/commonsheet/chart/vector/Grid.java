@@ -32,6 +32,9 @@ record Grid(
   /** Share of the plot's width from which a level line can be a curve. */
   private static final double CURVE = 0.3;
 
+  /** How far in points from a small plot its legend can stand. */
+  private static final double FARTHEST = 100;
+
   static Grid of(List<Rule> rules, Box frame) {
     List<Rule> near = rules.stream().filter(rule -> isNear(rule, frame)).toList();
     List<Double> uprights = new ArrayList<>(List.of(frame.x(), frame.right()));
@@ -63,7 +66,8 @@ record Grid(
   }
 
   private static boolean isNear(Rule rule, Box frame) {
-    return Geometry.touch(rule.box(), Geometry.grown(frame, frame.width() / 2));
+    double reach = Math.max(FARTHEST, frame.width() / 2);
+    return Geometry.touch(rule.box(), Geometry.grown(frame, reach));
   }
 
   private static boolean isGridLine(Rule rule, Box frame) {

@@ -152,12 +152,16 @@ final class InkSorter {
     boolean second =
         last >= 0
             && shapes.get(last).centre().distance(shape.centre()) < SAME_MARKER
-            && shapes.get(last).rgb() == shape.rgb();
+            && (shapes.get(last).rgb() == shape.rgb() || isPaper(shapes.get(last).rgb()));
     if (second) {
       shapes.set(last, shapes.get(last).and(shape));
     } else {
       shapes.add(shape);
     }
+  }
+
+  private static boolean isPaper(int rgb) {
+    return new Look(rgb, 0, List.of()).isPaper();
   }
 
   /** Points within which the area and the line of a marker, or the strokes of a star, centre. */

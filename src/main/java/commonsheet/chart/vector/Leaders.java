@@ -1,7 +1,6 @@
 package commonsheet.chart.vector;
 
 import commonsheet.chart.plot.Pointer;
-import commonsheet.chart.plot.Trace;
 import commonsheet.sheet.Box;
 import commonsheet.sheet.Point;
 import commonsheet.sheet.Word;
@@ -14,7 +13,7 @@ final class Leaders {
   private static final double SHORTEST = 5;
 
   /** Share of the plot's width a leader can be long. */
-  private static final double LONGEST = 0.45;
+  private static final double LONGEST = 0.8;
 
   /** How far in points a leader can end from its word and from its curve. */
   private static final double FROM_WORD = 8;
@@ -26,7 +25,7 @@ final class Leaders {
   private Leaders() {}
 
   static List<Pointer> find(
-      List<Stroke> loose, List<Rule> rules, List<Trace> traces, List<Word> words, Box frame) {
+      List<Stroke> loose, List<Rule> rules, List<Stroke> curves, List<Word> words, Box frame) {
     List<Stroke> lines = new ArrayList<>(loose);
     for (Rule rule : rules) {
       lines.add(Stroke.of(List.of(rule.start(), rule.end()), rule.look(), rule.order()));
@@ -38,19 +37,31 @@ final class Leaders {
           || !line.isStraight(BEND)) {
         continue;
       }
-      if (leads(line.first(), line.last(), traces, words)) {
+      if (leads(line.first(), line.last(), curves, words)) {
         pointers.add(new Pointer(line.first(), line.last(), false, line.look().rgb()));
-      } else if (leads(line.last(), line.first(), traces, words)) {
+      } else if (leads(line.last(), line.first(), curves, words)) {
         pointers.add(new Pointer(line.last(), line.first(), false, line.look().rgb()));
       }
     }
     return pointers;
   }
 
-  private static boolean leads(Point from, Point to, List<Trace> traces, List<Word> words) {
+  /** Whether a straight line leads from a word in the plot to one of the other curves. */
+  static boolean isLeader(Stroke line, List<Stroke> curves, List<Word> words, Box frame) {
+    if (!line.isStraight(BEND)) {
+      return false;
+    }
+    List<Word> inside =
+        words.stream()
+            .filter(word -> Geometry.contains(frame, Geometry.centre(word.box())))
+            .toList();
+    return leads(line.first(), line.last(), curves, inside)
+        || leads(line.last(), line.first(), curves, inside);
+  }
+
+  private static boolean leads(Point from, Point to, List<Stroke> curves, List<Word> words) {
     return words.stream().anyMatch(word -> Geometry.distance(from, word.box()) <= FROM_WORD)
-        && traces.stream().anyMatch(trace -> Geometry.distance(to, trace.points()) <= FROM_CURVE)
-        && traces.stream()
-            .noneMatch(trace -> Geometry.distance(from, trace.points()) <= FROM_CURVE / 2);
+        && curves.stream().anyMatch(curve -> Geometry.isOn(to, curve.points(), FROM_CURVE))
+        && curves.stream().noneMatch(curve -> Geometry.isOn(from, curve.points(), FROM_CURVE / 2));
   }
 }

@@ -13,7 +13,7 @@ import java.util.List;
  */
 final class LegendSamples {
   /** Lengths in points of the samples of legends. */
-  private static final double SHORTEST = 6;
+  private static final double SHORTEST = 4;
 
   private static final double LONGEST = 90;
 
@@ -28,8 +28,10 @@ final class LegendSamples {
 
   private final List<Word> words;
   private final List<Trace> traces;
+  private final DashNames names;
 
-  LegendSamples(List<Word> words, List<Trace> traces) {
+  LegendSamples(List<Word> words, List<Trace> traces, DashNames names) {
+    this.names = names;
     this.words = words;
     this.traces = traces;
   }
@@ -44,7 +46,7 @@ final class LegendSamples {
       }
       MarkerSeries on = markersOn(rule, markers, onLines);
       InkStyle.Marker marker = on == null ? InkStyle.Marker.NONE : on.marker();
-      samples.add(new Sample(rule.box(), Styles.of(rule.look(), marker)));
+      samples.add(new Sample(rule.box(), names.style(rule.look(), marker)));
     }
     for (MarkerSeries series : markers) {
       for (Shape shape : series.shapes()) {
@@ -79,8 +81,7 @@ final class LegendSamples {
                         && Look.difference(trace.style().rgb(), series.rgb()) <= SAME_COLOUR);
     return known
         && isBesideWord(shape.box(), words)
-        && traces.stream()
-            .noneMatch(trace -> Geometry.distance(shape.centre(), trace.points()) < 0.8);
+        && traces.stream().noneMatch(trace -> Geometry.isOn(shape.centre(), trace.points(), 0.8));
   }
 
   private boolean looksLikeTrace(int rgb) {

@@ -4,9 +4,7 @@ import commonsheet.chart.plot.InkStyle;
 import commonsheet.sheet.Box;
 import commonsheet.sheet.Point;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 
 /**
  * Markers of one look in and at a plot, in the order of painting.
@@ -23,29 +21,31 @@ record MarkerSeries(List<Shape> shapes, InkStyle.Marker marker, int rgb, double 
   /** Share of the plot's width a curve of markers spans at least. */
   private static final double WIDE = 0.3;
 
-  private record Kind(boolean hollow, int rgb, long width, long height, int runs, int points) {
-    static Kind of(Shape shape) {
-      int points = shape.runs().stream().mapToInt(List::size).sum();
-      return new Kind(
-          shape.hollow(),
-          shape.rgb(),
-          Math.round(shape.box().width() * 4),
-          Math.round(shape.box().height() * 4),
-          shape.runs().size(),
-          points);
-    }
+  /** Points by which the sides of equal markers may differ, by rounding. */
+  private static final double SAME_SIZE = 0.15;
+
+  /** Kinds of shapes beyond which a plot's shapes are letters. */
+  private static final int MOST_KINDS = 300;
+
+  private static boolean isSameKind(Shape a, Shape b) {
+    return a.rgb() == b.rgb()
+        && a.hollow() == b.hollow()
+        && a.runs().size() == b.runs().size()
+        && a.runs().get(0).size() == b.runs().get(0).size()
+        && Math.abs(a.box().width() - b.box().width()) <= SAME_SIZE
+        && Math.abs(a.box().height() - b.box().height()) <= SAME_SIZE;
   }
 
   static List<MarkerSeries> find(List<Shape> shapes, Box frame) {
-    Map<Kind, List<Shape>> kinds = new LinkedHashMap<>();
+    List<List<Shape>> kinds = new ArrayList<>();
     Box around = Geometry.grown(frame, frame.width() / 2);
     for (Shape shape : shapes) {
       if (Geometry.contains(around, shape.centre())) {
-        kinds.computeIfAbsent(Kind.of(shape), kind -> new ArrayList<>()).add(shape);
+        addTo(kinds, shape);
       }
     }
     List<MarkerSeries> found = new ArrayList<>();
-    for (List<Shape> same : kinds.values()) {
+    for (List<Shape> same : kinds) {
       if (same.size() >= LEAST) {
         Shape first = same.get(0);
         double size = Math.max(first.box().width(), first.box().height());
@@ -53,6 +53,18 @@ record MarkerSeries(List<Shape> shapes, InkStyle.Marker marker, int rgb, double 
       }
     }
     return found;
+  }
+
+  private static void addTo(List<List<Shape>> kinds, Shape shape) {
+    for (List<Shape> kind : kinds) {
+      if (isSameKind(kind.get(0), shape)) {
+        kind.add(shape);
+        return;
+      }
+    }
+    if (kinds.size() < MOST_KINDS) {
+      kinds.add(new ArrayList<>(List.of(shape)));
+    }
   }
 
   /** How many rows of markers could be curves by themselves. */

@@ -11,8 +11,11 @@ final class Outline {
   /** Share of its size by which an outline may leave the straight line between two corners. */
   private static final double BEND = 0.06;
 
-  /** Corners from which an outline is round. */
+  /** Points of an outline from which it can be round. */
   private static final int ROUND = 7;
+
+  /** How many times farther from the middle than others a point of a round outline may lie. */
+  private static final double UNEVEN = 1.2;
 
   private Outline() {}
 
@@ -25,11 +28,14 @@ final class Outline {
         shape.runs().stream()
             .max(java.util.Comparator.comparingInt((List<Point> run) -> corners(run).size()))
             .orElseThrow();
+    if (isRound(largest)) {
+      return InkStyle.Marker.CIRCLE;
+    }
     List<Point> corners = corners(largest);
     return switch (corners.size()) {
       case 3 -> triangle(corners, shape.box());
       case 4 -> fourCorners(corners);
-      default -> isRound(largest, corners) ? InkStyle.Marker.CIRCLE : other(corners);
+      default -> other(corners);
     };
   }
 
@@ -59,51 +65,69 @@ final class Outline {
     return upright ? InkStyle.Marker.SQUARE : InkStyle.Marker.DIAMOND;
   }
 
-  private static boolean isRound(List<Point> run, List<Point> corners) {
-    if (corners.size() < ROUND) {
+  /** Whether every point of an outline lies about as far from its middle. */
+  private static boolean isRound(List<Point> run) {
+    if (run.size() <= ROUND) {
       return false;
     }
-    double x = run.stream().mapToDouble(Point::x).average().orElseThrow();
-    double y = run.stream().mapToDouble(Point::y).average().orElseThrow();
-    Point middle = new Point(x, y);
+    double left = run.stream().mapToDouble(Point::x).min().orElseThrow();
+    double right = run.stream().mapToDouble(Point::x).max().orElseThrow();
+    double top = run.stream().mapToDouble(Point::y).min().orElseThrow();
+    double bottom = run.stream().mapToDouble(Point::y).max().orElseThrow();
+    Point middle = new Point((left + right) / 2, (top + bottom) / 2);
     double least = run.stream().mapToDouble(middle::distance).min().orElseThrow();
     double most = run.stream().mapToDouble(middle::distance).max().orElseThrow();
-    return most < 1.25 * least;
+    return most < UNEVEN * least;
   }
 
   private static InkStyle.Marker other(List<Point> corners) {
     return corners.size() == 12 ? InkStyle.Marker.PLUS : InkStyle.Marker.OTHER;
   }
 
-  /** The places where an outline turns, its end and beginning taken once. */
+  /**
+   * The places where a line turns, its end and beginning taken once (Douglas and Peucker,
+   * "Algorithms for the Reduction of the Number of Points", 1973, from memory).
+   */
   static List<Point> corners(List<Point> run) {
-    List<Point> points = new ArrayList<>(run);
-    if (points.size() > 2
-        && points.get(0).distance(points.get(points.size() - 1)) < Geometry.SAME_PLACE) {
-      points.remove(points.size() - 1);
+    Point first = run.get(0);
+    int far = 0;
+    for (int i = 1; i < run.size(); i++) {
+      far = run.get(i).distance(first) > run.get(far).distance(first) ? i : far;
     }
-    double size = size(points);
-    boolean removed = true;
-    while (removed && points.size() > 2) {
-      removed = false;
-      for (int i = 0; i < points.size() && points.size() > 2; i++) {
-        Point before = points.get((i + points.size() - 1) % points.size());
-        Point after = points.get((i + 1) % points.size());
-        if (Geometry.distanceToSegment(points.get(i), before, after) < BEND * size) {
-          points.remove(i);
-          i--;
-          removed = true;
-        }
-      }
+    double tolerance = BEND * run.get(far).distance(first);
+    List<Point> ring = new ArrayList<>(run.subList(far, run.size()));
+    boolean closed = first.distance(run.get(run.size() - 1)) < Geometry.SAME_PLACE;
+    if (!closed) {
+      List<Point> corners = new ArrayList<>();
+      addCorners(run, 0, run.size() - 1, tolerance, corners);
+      corners.add(run.get(run.size() - 1));
+      return corners;
     }
-    return points;
+    ring.addAll(run.subList(1, far + 1));
+    int back = ring.size() - 1 - far;
+    List<Point> corners = new ArrayList<>();
+    addCorners(ring, 0, Math.max(0, back), tolerance, corners);
+    addCorners(ring, Math.max(0, back), ring.size() - 1, tolerance, corners);
+    return corners;
   }
 
-  private static double size(List<Point> points) {
+  /** Adds the first point of a stretch and its corners, without its last point. */
+  private static void addCorners(
+      List<Point> run, int from, int to, double tolerance, List<Point> corners) {
     double most = 0;
-    for (Point p : points) {
-      most = Math.max(most, p.distance(points.get(0)));
+    int corner = from;
+    for (int i = from + 1; i < to; i++) {
+      double off = Geometry.distanceToSegment(run.get(i), run.get(from), run.get(to));
+      if (off > most) {
+        most = off;
+        corner = i;
+      }
     }
-    return most;
+    if (most > tolerance) {
+      addCorners(run, from, corner, tolerance, corners);
+      addCorners(run, corner, to, tolerance, corners);
+    } else if (to > from) {
+      corners.add(run.get(from));
+    }
   }
 }

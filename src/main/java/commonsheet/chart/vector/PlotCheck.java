@@ -63,7 +63,7 @@ final class PlotCheck {
     int ends = Math.max(numbers.below(box), numbers.above(box));
     int levels = grid(box, true);
     int uprights = grid(box, false);
-    boolean labelled = sides >= LABELS && ends >= LABELS;
+    boolean labelled = sides >= LABELS && ends >= LABELS && sides + ends > 2 * LABELS;
     boolean gridded = levels >= GRID && uprights >= GRID;
     if (!labelled && !gridded) {
       return 0;

@@ -6,6 +6,7 @@ import commonsheet.chart.plot.Pointer;
 import commonsheet.chart.plot.Sample;
 import commonsheet.chart.plot.Trace;
 import commonsheet.sheet.Box;
+import commonsheet.sheet.Point;
 import commonsheet.sheet.Word;
 import java.util.ArrayList;
 import java.util.List;
@@ -14,10 +15,15 @@ import java.util.List;
 final class PlotReader {
   private final PageInk ink;
   private final Box frame;
+  private final List<Box> others;
   private final List<Word> words;
   private final int page;
 
-  PlotReader(PageInk ink, Box frame, List<Word> words, int page) {
+  /**
+   * @param others the areas of the other plots of the page, whose legends are not this one's
+   */
+  PlotReader(PageInk ink, Box frame, List<Box> others, List<Word> words, int page) {
+    this.others = others;
     this.ink = ink;
     this.frame = frame;
     this.words = words;
@@ -35,8 +41,10 @@ final class PlotReader {
     Curves curves = Curves.of(strokes, markers, frame, ink.patches(), around);
     List<Trace> traces = curves.traces();
     List<Pointer> pointers = new ArrayList<>(arrows.pointers());
-    pointers.addAll(Leaders.find(curves.loose(), loose, traces, around, frame));
-    List<Sample> samples = new LegendSamples(around, traces).find(loose, markers);
+    pointers.addAll(Leaders.find(curves.loose(), loose, curves.strokes(), around, frame));
+    List<Sample> samples =
+        new LegendSamples(around, traces, curves.names())
+            .find(loose, markers).stream().filter(this::isOwn).toList();
     return new Plot(
         page,
         frame,
@@ -50,17 +58,30 @@ final class PlotReader {
         around);
   }
 
-  /** The words no farther from the plot than half its longer side. */
+  /** Whether a sample stands in or beside this plot rather than another one. */
+  private boolean isOwn(Sample sample) {
+    Point at = Geometry.centre(sample.box());
+    double own = Geometry.distance(at, frame);
+    return others.stream().noneMatch(other -> Geometry.distance(at, other) < own);
+  }
+
+  /** The words no farther from the plot than half its size, or than a legend beside it. */
   private List<Word> wordsAround() {
-    double reach = Math.max(frame.width(), frame.height()) / 2;
+    double across = Math.max(frame.width() / 2, LEGEND_ASIDE);
+    double down = Math.max(frame.height() / 2, LEGEND_BELOW);
     Box near =
         new Box(
-            frame.x() - reach,
-            frame.y() - reach,
-            frame.width() + 2 * reach,
-            frame.height() + 2 * reach);
+            frame.x() - across,
+            frame.y() - down,
+            frame.width() + 2 * across,
+            frame.height() + 2 * down);
     return words.stream().filter(word -> Geometry.touch(near, word.box())).toList();
   }
+
+  /** How far in points a legend can reach beside and below a small plot. */
+  private static final double LEGEND_ASIDE = 100;
+
+  private static final double LEGEND_BELOW = 75;
 
   /** The strokes in the plot, cut to it. */
   private List<Stroke> inside(List<Stroke> lines) {

@@ -3,6 +3,7 @@ package commonsheet.chart.vector;
 import commonsheet.sheet.Box;
 import commonsheet.sheet.Point;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * Something small and compact: a marker, an arrowhead, or a letter drawn as an outline.
@@ -19,9 +20,11 @@ record Shape(List<List<Point>> runs, Box box, boolean hollow, int rgb, int order
     return Geometry.centre(box);
   }
 
+  /** This shape and one drawn over it; a white ground takes the colour of its line. */
   Shape and(Shape other) {
-    List<List<Point>> all =
-        java.util.stream.Stream.concat(runs.stream(), other.runs.stream()).toList();
-    return new Shape(all, box.union(other.box), hollow && other.hollow, rgb, order);
+    List<List<Point>> all = Stream.concat(runs.stream(), other.runs.stream()).toList();
+    boolean whiteGround = rgb != other.rgb;
+    return new Shape(
+        all, box.union(other.box), whiteGround || (hollow && other.hollow), other.rgb, order);
   }
 }

@@ -3,7 +3,9 @@ package commonsheet.chart.vector;
 import commonsheet.sheet.Box;
 import commonsheet.sheet.Word;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import java.util.regex.Pattern;
 
 /** The numbers that stand along the sides of a box, as the labels of ticks do. */
@@ -20,6 +22,9 @@ final class TickWords {
   /** Points between the middles of two labels of one axis. */
   private static final double APART = 5;
 
+  /** Share of the steps from label to label that must go the same way; some words are misread. */
+  private static final double IN_ORDER = 0.75;
+
   private static final Pattern NUMBER =
       Pattern.compile("[-+\u2212\u2013\u2010]?\\d{1,6}([.,]\\d+)?(%|\u00b0C|\u2103)?");
 
@@ -29,69 +34,62 @@ final class TickWords {
     numbers = words.stream().filter(word -> NUMBER.matcher(word.text().strip()).matches()).toList();
   }
 
-  /** How many different places along the left or right side have a number beside them. */
+  /** How many numbers in order stand along the left of a box. */
   int besideLeft(Box box) {
-    List<Double> places = new ArrayList<>();
-    for (Word word : numbers) {
-      double gap = box.x() - word.box().right();
-      if (isNear(gap) && isAlong(word.box().centreY(), box.y(), box.bottom())) {
-        places.add(word.box().centreY());
-      }
-    }
-    return different(places);
+    return inOrder(box.y(), box.bottom(), false, word -> box.x() - word.right());
   }
 
+  /** How many numbers in order stand along the right of a box. */
   int besideRight(Box box) {
-    List<Double> places = new ArrayList<>();
-    for (Word word : numbers) {
-      double gap = word.box().x() - box.right();
-      if (isNear(gap) && isAlong(word.box().centreY(), box.y(), box.bottom())) {
-        places.add(word.box().centreY());
-      }
-    }
-    return different(places);
+    return inOrder(box.y(), box.bottom(), false, word -> word.x() - box.right());
   }
 
+  /** How many numbers in order stand along the bottom of a box. */
   int below(Box box) {
-    List<Double> places = new ArrayList<>();
-    for (Word word : numbers) {
-      double gap = word.box().y() - box.bottom();
-      if (isNear(gap) && isAlong(word.box().centreX(), box.x(), box.right())) {
-        places.add(word.box().centreX());
-      }
-    }
-    return different(places);
+    return inOrder(box.x(), box.right(), true, word -> word.y() - box.bottom());
   }
 
+  /** How many numbers in order stand along the top of a box. */
   int above(Box box) {
-    List<Double> places = new ArrayList<>();
+    return inOrder(box.x(), box.right(), true, word -> box.y() - word.bottom());
+  }
+
+  private record Label(double place, double value) {}
+
+  /**
+   * The labels along a side that rise or fall all the way, as ticks do; numbers of a table or of
+   * dimensions come in any order.
+   */
+  private int inOrder(double from, double to, boolean level, ToDoubleFunction<Box> gap) {
+    List<Label> labels = new ArrayList<>();
     for (Word word : numbers) {
-      double gap = box.y() - word.box().bottom();
-      if (isNear(gap) && isAlong(word.box().centreX(), box.x(), box.right())) {
-        places.add(word.box().centreX());
+      Box box = word.box();
+      double place = level ? box.centreX() : box.centreY();
+      double off = gap.applyAsDouble(box);
+      boolean near = off >= -OVERLAP && off <= FARTHEST;
+      if (near && place >= from - BEYOND && place <= to + BEYOND) {
+        labels.add(new Label(place, value(word.text())));
       }
     }
-    return different(places);
-  }
-
-  private static boolean isNear(double gap) {
-    return gap >= -OVERLAP && gap <= FARTHEST;
-  }
-
-  private static boolean isAlong(double place, double from, double to) {
-    return place >= from - BEYOND && place <= to + BEYOND;
-  }
-
-  private static int different(List<Double> places) {
-    places.sort(null);
-    int count = 0;
-    double last = Double.NEGATIVE_INFINITY;
-    for (double place : places) {
-      if (place - last >= APART) {
-        count++;
-        last = place;
+    labels.sort(Comparator.comparingDouble(Label::place));
+    int rising = 0;
+    int falling = 0;
+    int places = labels.isEmpty() ? 0 : 1;
+    for (int i = 1; i < labels.size(); i++) {
+      if (labels.get(i).place() - labels.get(i - 1).place() >= APART) {
+        places++;
+        rising += labels.get(i).value() > labels.get(i - 1).value() ? 1 : 0;
+        falling += labels.get(i).value() < labels.get(i - 1).value() ? 1 : 0;
       }
     }
-    return count;
+    return Math.max(rising, falling) >= IN_ORDER * (places - 1) ? places : 0;
+  }
+
+  private static double value(String text) {
+    String digits = text.strip().replace(',', '.').replaceAll("[^0-9.]", "");
+    double value = Double.parseDouble(digits);
+    return Character.isDigit(text.strip().charAt(0)) || text.strip().startsWith("+")
+        ? value
+        : -value;
   }
 }

@@ -25,11 +25,15 @@ public final class VectorPlots {
     List<Box> frames = new PlotCheck(ink, words).plots(FrameFinder.find(ink));
     List<Plot> plots = new ArrayList<>();
     for (Box frame : frames) {
-      Plot plot = new PlotReader(ink, frame, words, drawing.page()).read();
+      Plot plot = new PlotReader(ink, frame, others(frame, frames), words, drawing.page()).read();
       if (!plot.traces().isEmpty()) {
         plots.add(plot);
       }
     }
     return plots;
+  }
+
+  private static List<Box> others(Box frame, List<Box> frames) {
+    return frames.stream().filter(other -> other != frame).toList();
   }
 }

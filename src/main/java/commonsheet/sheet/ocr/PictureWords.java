@@ -26,6 +26,9 @@ public final class PictureWords implements Recogniser, AutoCloseable {
   /** Pixels a picture is looked at with at most; an A4 page has 3.1 million. */
   private static final double MOST_PIXELS = 12e6;
 
+  /** Share of a box's sides within another from which it is a piece of it. */
+  private static final double MOST = 0.6;
+
   /** Mean confidence below which a reading is no text. */
   private static final double NO_TEXT = 0.5;
 
@@ -65,7 +68,9 @@ public final class PictureWords implements Recogniser, AutoCloseable {
     double pixel = picture.area().width() / pixels.width();
     double most = Math.sqrt(MOST_PIXELS / ((double) pixels.width() * pixels.height()));
     double scale = Math.min(LOOKED_AT * pixel / POINTS_PER_INCH, most);
-    List<TurnedBox> regions = detector.regions(pixels, scale);
+    List<TurnedBox> fitted =
+        detector.regions(pixels, scale).stream().map(box -> InkFit.fitted(pixels, box)).toList();
+    List<TurnedBox> regions = fitted.stream().filter(box -> !isPartOfAnother(box, fitted)).toList();
     List<Word> words = new ArrayList<>();
     for (Reading reading : Reading.of(pixels, regions, reader)) {
       if (reading.line().confidence() >= NO_TEXT) {
@@ -73,6 +78,19 @@ public final class PictureWords implements Recogniser, AutoCloseable {
       }
     }
     return words;
+  }
+
+  /** Whether a box lies mostly in a larger one, whose line it would repeat a piece of. */
+  private static boolean isPartOfAnother(TurnedBox box, List<TurnedBox> all) {
+    Box own = box.around();
+    return all.stream()
+        .filter(other -> other.area() > box.area())
+        .map(TurnedBox::around)
+        .anyMatch(
+            other ->
+                other.contains(own.centreX(), own.centreY())
+                    && own.sharedWidth(other) > MOST
+                    && own.sharedHeight(other) > MOST);
   }
 
   private static List<Word> words(Reading reading, PagePixels picture, Pixels pixels) {

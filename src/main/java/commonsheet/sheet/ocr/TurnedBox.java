@@ -50,6 +50,11 @@ record TurnedBox(double x, double y, double length, double height, double angle)
     return y + (along - length / 2) * Math.sin(angle) + (down - height / 2) * Math.cos(angle);
   }
 
+  /** The level box around it, in pixels of the picture. */
+  Box around() {
+    return part(0, length, 0, height);
+  }
+
   /** The level box around a part of it, in pixels of the picture. */
   Box part(double from, double to, double top, double bottom) {
     double[] columns = {

@@ -46,7 +46,8 @@ final class WordSplitter {
       if (!word.isEmpty()) {
         ReadLine.Letter before = word.get(word.size() - 1);
         StripInk.Gap gap = ink.widestGap(before.x(), letter.x());
-        if (space || gap.width() > size * limit(before, letter)) {
+        boolean inNumber = isInNumber(before, letter);
+        if (space && !inNumber || gap.width() > size * limit(before, letter, inNumber)) {
           parts.add(part(word, ink, start, gap.from()));
           word.clear();
           start = gap.to();
@@ -61,8 +62,13 @@ final class WordSplitter {
     return parts;
   }
 
-  private static double limit(ReadLine.Letter before, ReadLine.Letter after) {
-    if (before.isDecimalSign() && after.isDigit() || before.isDigit() && after.isDecimalSign()) {
+  /** Whether a decimal sign stands before or after a digit; a space seen there is its own room. */
+  private static boolean isInNumber(ReadLine.Letter before, ReadLine.Letter after) {
+    return before.isDecimalSign() && after.isDigit() || before.isDigit() && after.isDecimalSign();
+  }
+
+  private static double limit(ReadLine.Letter before, ReadLine.Letter after, boolean inNumber) {
+    if (inNumber) {
       return BESIDE_DECIMAL_SIGN;
     }
     if (before.isDigit() && after.isDigit()) {

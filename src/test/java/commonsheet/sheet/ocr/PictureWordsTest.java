@@ -92,7 +92,7 @@ class PictureWordsTest {
   @Test
   void smallLabelsOfAnAxisStandWhereTheyAreDrawn() {
     Drawing drawing = new Drawing();
-    String[] labels = {"500", "1000", "1500", "2000", "2500"};
+    String[] labels = {"0", "500", "1000", "1500", "2000", "2500"};
     Box[] drawn = new Box[labels.length];
     for (int i = 0; i < labels.length; i++) {
       drawn[i] = drawing.text(labels[i], 5.5, 15 + i * 45, 50);

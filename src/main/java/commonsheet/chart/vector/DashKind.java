@@ -3,8 +3,8 @@ package commonsheet.chart.vector;
 import commonsheet.chart.plot.InkStyle;
 import java.util.List;
 
-/** How a line's look is called. */
-final class Styles {
+/** How a broken line is called by the lengths of its dashes and gaps. */
+final class DashKind {
   /** Longest dot in points, or in widths of its line. */
   private static final double LONGEST_DOT = 1.3;
 
@@ -15,13 +15,9 @@ final class Styles {
 
   private static final double LONG = 10;
 
-  private Styles() {}
+  private DashKind() {}
 
-  static InkStyle of(Look look, InkStyle.Marker marker) {
-    return new InkStyle(look.rgb(), dash(look), marker, look.width());
-  }
-
-  static InkStyle.Dash dash(Look look) {
+  static InkStyle.Dash of(Look look) {
     List<Double> lengths = look.dash();
     if (lengths.isEmpty()) {
       return InkStyle.Dash.SOLID;
@@ -43,6 +39,6 @@ final class Styles {
     }
     return most > 1.3 * least
         ? InkStyle.Dash.DASH_DOTTED
-        : dash(look.withDash(lengths.subList(0, 2)));
+        : of(look.withDash(lengths.subList(0, 2)));
   }
 }

@@ -1,0 +1,2 @@
+/** Curves of a record back on the page they were read from. */
+package commonsheet.chart.overlay;
