@@ -14,7 +14,7 @@ final class CurveFamily {
   private static final String SOURCE = "common practice, no source";
 
   /** Recognised words below this confidence are not relied on. */
-  private static final double CONFIDENT = 0.6;
+  private static final double CONFIDENT = 0.5;
 
   /** A stated and a drawn current that differ by less are the same. */
   private static final double SAME_CURRENT = 0.03;
