@@ -161,6 +161,10 @@ final class CurveFamily {
     if (label.meaning().isEmpty() && curves > 1) {
       doubts.add("The label \"" + label.text() + "\" states no condition that could be read.");
     }
+    boolean open = label.text().indexOf('(') >= 0 && label.text().indexOf(')') < 0;
+    if (open) {
+      doubts.add("The label \"" + label.text() + "\" is cut off.");
+    }
     boolean recognised = label.phrase().recognised();
     if (recognised && !(label.meaning().plain() && label.phrase().confidence() >= CONFIDENT)) {
       doubts.add("The label \"" + label.text() + "\" was not clearly recognised in the picture.");

@@ -50,10 +50,15 @@ final class TickLabels {
       if (next < 0) {
         break;
       }
-      run.add(next);
       Word word = level.get(next);
       boolean thousands =
-          word.text().matches("[0-9]{3}") && gap(level, run.get(run.size() - 2), next) > 0.1;
+          word.text().matches("[0-9]{3}")
+              && text.toString().matches("[-+−]?[1-9][0-9]{0,2}( [0-9]{3})*")
+              && gap(level, run.get(run.size() - 1), next) > 0.1;
+      if (!thousands && word.raised() <= 0 && !goesOn(text.toString(), word.text())) {
+        break;
+      }
+      run.add(next);
       String joint = word.raised() > 0 ? "^" : thousands ? " " : "";
       text.append(joint).append(word.text());
       TickLabel longer = label(text.toString(), level, run);
@@ -66,6 +71,12 @@ final class TickLabels {
       used[run.get(i)] = true;
     }
     return best;
+  }
+
+  /** Two numbers side by side stay two, unless one of them is only a part of a number. */
+  private static boolean goesOn(String text, String next) {
+    boolean startsWithDigit = Character.isDigit(next.charAt(0));
+    return !startsWithDigit || text.matches("[-+−–]|.*[.,]");
   }
 
   private TickLabel label(String text, List<Word> level, List<Integer> run) {
@@ -103,16 +114,19 @@ final class TickLabels {
     return (level.get(right).box().x() - box.right()) / box.height();
   }
 
-  /** The words of a run that holds spaces, each with its share of the width. */
+  /** The words of a run that holds several, each with its share of the width. */
   private static List<Word> apart(Word word) {
     String text = word.text().strip();
-    if (!text.contains(" ") || TickNumber.of(text, false) != null) {
+    List<String> glued = GluedNumbers.of(text);
+    boolean single = !text.contains(" ") || TickNumber.of(text, false) != null;
+    if (single && glued.isEmpty()) {
       return List.of(word);
     }
     List<Word> parts = new ArrayList<>();
     double perCharacter = word.box().width() / word.text().length();
     int at = 0;
-    for (String part : word.text().split(" ", -1)) {
+    List<String> pieces = glued.isEmpty() ? List.of(word.text().split(" ", -1)) : glued;
+    for (String part : pieces) {
       if (!part.isEmpty()) {
         Box box =
             new Box(
@@ -131,7 +145,7 @@ final class TickLabels {
                 word.recognised(),
                 word.confidence()));
       }
-      at += part.length() + 1;
+      at += part.length() + (glued.isEmpty() ? 1 : 0);
     }
     return parts;
   }
