@@ -7,6 +7,7 @@ import commonsheet.check.Checks;
 import commonsheet.layout.Reading;
 import commonsheet.layout.RecordReader;
 import commonsheet.record.CellRecord;
+import commonsheet.sheet.Page;
 import commonsheet.sheet.Sheet;
 import commonsheet.sheet.SheetException;
 import commonsheet.sheet.SheetReader;
@@ -93,6 +94,9 @@ final class TimedReader {
 
   private SheetOutcome.Read traced(Path file, SheetOutcome.Read read) throws InterruptedException {
     Reading reading = read.reading();
+    if (read.sheet().pages().stream().noneMatch(Page::mayShowChart)) {
+      return read;
+    }
     TimedTracer.Outcome outcome = tracer.charts(file, read.sheet(), reading.records(), null);
     List<CellRecord> records =
         outcome.problem() == null

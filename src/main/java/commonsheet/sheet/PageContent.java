@@ -13,7 +13,8 @@ import java.util.List;
  * @param rulings drawn lines along the axes, merged
  * @param curves boxes of slanted and curved strokes
  * @param pictures where words may be drawn that are not written
- * @param mayShowChart whether anything is drawn that can be a chart
+ * @param figures what can be a chart: pictures as large as one, and all slanted and curved lines
+ *     together if they are
  */
 record PageContent(
     int number,
@@ -24,4 +25,4 @@ record PageContent(
     Rulings rulings,
     List<Box> curves,
     PictureRegions pictures,
-    boolean mayShowChart) {}
+    List<Box> figures) {}

@@ -14,10 +14,21 @@ final class PageReader {
    */
   private static final double LARGEST_PAGE = 14_400;
 
-  /** No chart with labels that can be read is smaller than this, in points: 32 by 21 mm. */
-  private static final double LEAST_CHART_WIDTH = 90;
+  /** No chart with labels that can be read is smaller than this, in points: 42 by 28 mm. */
+  private static final double LEAST_CHART_WIDTH = 120;
 
-  private static final double LEAST_CHART_HEIGHT = 60;
+  private static final double LEAST_CHART_HEIGHT = 80;
+
+  /** The curves of a chart are as wide as this, in points, or rise and fall as well. */
+  private static final double LONG_LINE = 90;
+
+  private static final double SHORTEST_LINE = 60;
+  private static final double LEAST_RISE = 8;
+
+  /** Or they are drawn in at least as many pieces, slanted strokes or small filled shapes. */
+  private static final int FEWEST_PIECES = 40;
+
+  private static final int FEWEST_OUTLINES = 150;
 
   private PageReader() {}
 
@@ -49,16 +60,27 @@ final class PageReader {
         rulings,
         place(ink.curves(), frame),
         pictures,
-        mayShowChart(ink, frame));
+        figures(ink, frame));
   }
 
-  /** Whether a picture, or the slanted and curved lines together, are as large as a chart. */
-  private static boolean mayShowChart(Ink ink, Frame frame) {
+  private static List<Box> figures(Ink ink, Frame frame) {
+    List<Box> figures = new ArrayList<>(PictureRegions.merge(place(ink.images(), frame)));
     List<Box> drawn = new ArrayList<>(place(ink.curves(), frame));
-    drawn.addAll(place(ink.outlines(), frame));
-    return (!drawn.isEmpty() && hasSizeOfChart(Box.around(drawn)))
-        || PictureRegions.merge(place(ink.images(), frame)).stream()
-            .anyMatch(PageReader::hasSizeOfChart);
+    boolean lines = drawn.size() >= FEWEST_PIECES || drawn.stream().anyMatch(PageReader::isLong);
+    List<Box> outlines = place(ink.outlines(), frame);
+    if (outlines.size() >= FEWEST_OUTLINES) {
+      drawn.addAll(outlines);
+      lines = true;
+    }
+    if (lines) {
+      figures.add(Box.around(drawn));
+    }
+    return figures.stream().filter(PageReader::hasSizeOfChart).toList();
+  }
+
+  private static boolean isLong(Box curve) {
+    return curve.width() >= LONG_LINE
+        || (curve.width() >= SHORTEST_LINE && curve.height() >= LEAST_RISE);
   }
 
   private static boolean hasSizeOfChart(Box box) {

@@ -16,10 +16,11 @@ final class SheetBuilder {
     List<List<Table>> ruled = contents.parallelStream().map(SheetBuilder::ruledTables).toList();
     List<List<Word>> running = RunningText.find(contents, ruled);
     List<Box> letterheads = repeatedPictures(contents);
+    List<Box> backgrounds = backgrounds(contents);
     List<Page> pages =
         IntStream.range(0, contents.size())
             .parallel()
-            .mapToObj(i -> page(contents.get(i), ruled.get(i), running.get(i), letterheads))
+            .mapToObj(i -> page(contents.get(i), ruled.get(i), running.get(i), letterheads, backgrounds))
             .toList();
     return new Sheet(file, sha256, title, pages);
   }
@@ -39,8 +40,28 @@ final class SheetBuilder {
         .toList();
   }
 
+  /** Share of the pages that must draw a figure at the same place for it to be their background. */
+  private static final double LEAST_SHARE = 0.6;
+
+  /** Figures of most pages: charts may stand at one place on several pages, but not on so many. */
+  private static List<Box> backgrounds(List<PageContent> contents) {
+    List<Box> all = contents.stream().flatMap(c -> c.figures().stream()).toList();
+    double least = Math.max(LEAST_PAGES, LEAST_SHARE * contents.size());
+    return all.stream()
+        .filter(b -> all.stream().filter(o -> PictureRegions.isSame(b, o)).count() >= least)
+        .toList();
+  }
+
+  private static boolean isAmong(Box box, List<Box> others) {
+    return others.stream().anyMatch(other -> PictureRegions.isSame(box, other));
+  }
+
   private static Page page(
-      PageContent content, List<Table> ruled, List<Word> running, List<Box> letterheads) {
+      PageContent content,
+      List<Table> ruled,
+      List<Word> running,
+      List<Box> letterheads,
+      List<Box> backgrounds) {
     List<Table> tables = new ArrayList<>();
     for (Table table : ruled) {
       List<Word> words = words(table);
@@ -74,7 +95,7 @@ final class SheetBuilder {
         tables,
         running,
         content.pictures().without(letterheads).kind(all.size()),
-        content.mayShowChart());
+        content.figures().stream().anyMatch(f -> !isAmong(f, backgrounds)));
   }
 
   private static List<Ruling> outside(List<Table> tables, List<Ruling> rulings) {

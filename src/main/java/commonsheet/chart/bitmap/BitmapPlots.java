@@ -12,6 +12,9 @@ public final class BitmapPlots {
   /** Share of a plot that must be ground: more ink than that is a photograph or a drawing. */
   private static final double LEAST_GROUND = 0.45;
 
+  /** Share of an area that a plot inside may take for the area to be looked at as well. */
+  private static final double MOST_INSIDE = 0.3;
+
   private BitmapPlots() {}
 
   /**
@@ -28,6 +31,9 @@ public final class BitmapPlots {
     Lines lines = Lines.of(view, transposed);
     List<Area> boxes = lines.boxes();
     for (Area rough : Frames.find(lines)) {
+      if (isAroundPlots(rough, drafts)) {
+        continue;
+      }
       Lattice lattice = Lattice.of(view, transposed, rough);
       Field field = new Field(raster, lattice.area());
       if (field.groundShare >= LEAST_GROUND) {
@@ -42,6 +48,18 @@ public final class BitmapPlots {
         .sorted(Comparator.comparingDouble(d -> d.lattice().area().top()))
         .map(d -> d.plot(picture.page(), raster, placing, words))
         .toList();
+  }
+
+  /** Whether an area goes around plots that were found already: a page or a box of figures. */
+  private static boolean isAroundPlots(Area area, List<PlotDraft> drafts) {
+    List<Area> inside =
+        drafts.stream()
+            .filter(PlotDraft::isRuled)
+            .map(d -> d.lattice().area())
+            .filter(a -> a.shareWithin(area) > 0.95 && a.width() * a.height() > 0)
+            .toList();
+    double covered = inside.stream().mapToDouble(a -> a.width() * a.height()).sum();
+    return inside.size() > 1 || covered > MOST_INSIDE * area.width() * area.height();
   }
 
   /** Of plots that lie in each other, the one that holds the curves most closely. */

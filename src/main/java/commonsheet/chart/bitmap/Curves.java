@@ -29,9 +29,13 @@ final class Curves {
   }
 
   /** A line that may be a curve, with the width of its ink. */
-  record Candidate(Strand strand, double lineWidth, Tone ink) {
+  record Candidate(Strand strand, double lineWidth, Layer layer) {
+    Tone ink() {
+      return layer.ink();
+    }
+
     boolean grey() {
-      return ink.isGrey();
+      return ink().isGrey();
     }
   }
 

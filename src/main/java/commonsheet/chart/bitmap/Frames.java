@@ -16,7 +16,7 @@ final class Frames {
   private static final double LONG_LEVEL = 0.7;
 
   /** How much further than the outermost line across it an axis goes on; ticks go less far. */
-  private static final double BEYOND = 0.05;
+  private static final double BEYOND = 0.08;
 
   /** The same to the left, where a tick and its label may touch the axis. */
   private static final double FAR_BEYOND = 0.12;
@@ -33,10 +33,10 @@ final class Frames {
     this.shortest = lines.shortest();
   }
 
-  /** The plot areas there may be, largest first, in pixels of the picture. */
+  /** The plot areas there may be, smallest first, in pixels of the picture. */
   static List<Area> find(Lines lines) {
     List<Area> areas = new Frames(lines).areas();
-    areas.sort(Comparator.comparingDouble(a -> -a.width() * a.height()));
+    areas.sort(Comparator.comparingDouble(a -> a.width() * a.height()));
     return areas;
   }
 

@@ -24,13 +24,18 @@ record Lattice(
   /** Pixels within which marks are one. */
   private static final double SAME = 1.6;
 
+  /** How far the line at a side may be from where it was thought to be, in pixels or as a share. */
+  private static final double NEAR = 3.5;
+
+  private static final double NEAR_SHARE = 0.025;
+
   static Lattice of(View view, View transposed, Area rough) {
     List<Rule> levels = new Rules(view, rough).find();
     List<Rule> uprights = new Rules(transposed, turned(rough)).find();
-    Rule left = side(uprights, rough.left());
-    Rule right = side(uprights, rough.right());
-    Rule top = side(levels, rough.top());
-    Rule bottom = side(levels, rough.bottom());
+    Rule left = side(uprights, rough.left(), rough.width());
+    Rule right = side(uprights, rough.right(), rough.width());
+    Rule top = side(levels, rough.top(), rough.height());
+    Rule bottom = side(levels, rough.bottom(), rough.height());
     Area area = new Area(left.at(), top.at(), right.at(), bottom.at());
     Marks down = new Marks(levels);
     down.add(new Ticks(view, area), left, right);
@@ -50,10 +55,11 @@ record Lattice(
   }
 
   /** The line at a side of the area, or a line without thickness where none is drawn. */
-  private static Rule side(List<Rule> rules, double at) {
+  private static Rule side(List<Rule> rules, double at, double extent) {
+    double near = Math.max(NEAR, NEAR_SHARE * extent);
     Rule best = null;
     for (Rule rule : rules) {
-      if (Math.abs(rule.at() - at) <= 3.5
+      if (Math.abs(rule.at() - at) <= near
           && (best == null || Math.abs(rule.at() - at) < Math.abs(best.at() - at))) {
         best = rule;
       }

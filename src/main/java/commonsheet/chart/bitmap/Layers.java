@@ -13,6 +13,9 @@ final class Layers {
 
   private static final double SHARE = 0.35;
 
+  /** Pixels at the rim of a field that the sides of the plot take. */
+  private static final int RIM = 6;
+
   private Layers() {}
 
   static List<Layer> of(Field field, boolean[] ruled, boolean[] hidden, List<Tone> inks) {
@@ -33,12 +36,19 @@ final class Layers {
         if (owner[i] == k) {
           share[i] = amount[i];
         } else {
-          covered[i] = hidden[i] || field.strength[i] > Palette.INK;
+          covered[i] = hidden[i] || field.strength[i] > Palette.INK && !isRim(field, i);
         }
       }
       layers.add(new Layer(inks.get(k), field.width, field.height, share, covered));
     }
     return layers;
+  }
+
+  /** The sides of the plot cover nothing: no curve goes along under them. */
+  private static boolean isRim(Field field, int i) {
+    int x = i % field.width;
+    int y = i / field.width;
+    return Math.min(x, y) < RIM || x >= field.width - RIM || y >= field.height - RIM;
   }
 
   private static void assign(Field field, int i, List<Tone> inks, byte[] owner, float[] amount) {

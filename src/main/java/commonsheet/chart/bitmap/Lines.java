@@ -19,17 +19,17 @@ record Lines(List<Segment> levels, List<Segment> uprights, List<Segment> posts, 
   private static final double CORNER = 7;
 
   /** Side in pixels that a picture is brought to for finding its lines. */
-  private static final int COARSE = 1300;
+  private static final int COARSE = 800;
 
   /** Shortest line, in pixels of the coarse picture. */
   private static final int SHORTEST = 40;
 
   /** How far apart lines may end that are meant to touch, in pixels of the coarse picture. */
-  private static final double TOUCH = 4;
+  private static final double TOUCH = 3;
 
   static Lines of(View view, View transposed) {
     Shade shade = view.shade();
-    int step = Math.max(1, Math.max(shade.width, shade.height) / COARSE);
+    int step = (int) Math.max(1, Math.round(Math.max(shade.width, shade.height) / (double) COARSE));
     Shade turned = transposed.shade().reduced(step);
     return new Lines(
         scaled(LineRuns.level(shade.reduced(step), SHORTEST), step),

@@ -28,6 +28,14 @@ final class Linker {
   /** Sharpest turn over empty ground, where nothing hides a bend. */
   private static final double SHARPEST_EMPTY = 0.45;
 
+  /** Sharpest corner of a curve in radians, and pixels of line on both sides of it. */
+  private static final double SHARPEST_CORNER = 1.75;
+
+  private static final double CORNER_LINE = 14;
+
+  /** Length of the level line at a corner, as a share of the plot's width. */
+  private static final double LEVEL_LINE = 0.1;
+
   /** Rounds of joining over gaps of one size; each can double the length of a row of dots. */
   private static final int ROUNDS = 8;
 
@@ -43,6 +51,9 @@ final class Linker {
   private double shortest;
 
   private double sharpestEmpty = SHARPEST_EMPTY;
+
+  /** Whether long lines may be joined at corners, as where a constant current begins to fall. */
+  private boolean corners;
 
   private Linker(Layer layer, List<Chain> pieces, double lineWidth) {
     this.layer = layer;
@@ -79,6 +90,8 @@ final class Linker {
     linker.passes(0.25 * across, 4 * w + 4);
     linker.sharpestEmpty = SHARPEST;
     linker.passes(4 * w + 8, 4 * w + 6);
+    linker.corners = true;
+    linker.passes(3 * w + 6, 3 * w + 6);
     return linker.strands();
   }
 
@@ -189,11 +202,11 @@ final class Linker {
   }
 
   /**
-   * Where an end lies and where it points: x, y, direction outward (0, 0 if too short to tell), and
-   * the length it was told from.
+   * Where an end lies and where it points: x, y, direction outward (0, 0 if too short to tell), the
+   * length it was told from, and which end it is.
    */
   private double[] end(int e) {
-    int want = (int) Math.round(4 * lineWidth + 8);
+    int want = want();
     double[] xs = new double[want];
     double[] ys = new double[want];
     int n = 0;
@@ -223,7 +236,7 @@ final class Linker {
       xs[0] = middle % layer.width();
       ys[0] = middle / layer.width();
     }
-    return new double[] {xs[0], ys[0], direction[0], direction[1], n};
+    return new double[] {xs[0], ys[0], direction[0], direction[1], n, e};
   }
 
   private boolean isDot(int piece) {
@@ -290,13 +303,14 @@ final class Linker {
       double whole = turn(a[2], a[3], -b[2], -b[3]);
       turn1 = whole / 2 + 0.25 * Math.min(1.2, turn1);
       turn2 = whole / 2 + 0.25 * Math.min(1.2, turn2);
-      sharpest = 1.1;
+      sharpest = whole > SHARPEST ? 0 : 1.1;
     }
-    if (turn1 > sharpest || turn2 > sharpest) {
+    if ((turn1 > sharpest || turn2 > sharpest) && !isCorner(a, b)) {
       return Double.MAX_VALUE;
     }
     double empty = empty(a, gx, gy, gap);
-    if (empty > mostEmpty || empty > 2 && Math.max(turn1, turn2) > sharpestEmpty) {
+    if (empty > mostEmpty
+        || empty > 2 && Math.max(turn1, turn2) > sharpestEmpty && !isCorner(a, b)) {
       return Double.MAX_VALUE;
     }
     if (!near && (!known(a) || !known(b)) && gap > 5 * lineWidth + 6) {
@@ -305,6 +319,34 @@ final class Linker {
     return EMPTY * empty
         + COVERED * (gap - empty)
         + (TURN + TURN_PER_PIXEL * gap) * (turn1 * turn1 + turn2 * turn2);
+  }
+
+  /** Whether two long lines can meet in a corner without going back across the plot. */
+  private boolean isCorner(double[] a, double[] b) {
+    if (!corners || !isLevel(a) && !isLevel(b)) {
+      return false;
+    }
+    double long1 = a[4];
+    double long2 = b[4];
+    double enough = Math.min(want(), CORNER_LINE);
+    return known(a)
+        && known(b)
+        && Math.min(long1, long2) >= enough
+        && a[2] * -b[2] > -0.05
+        && turn(a[2], a[3], -b[2], -b[3]) < SHARPEST_CORNER;
+  }
+
+  /** Whether an end belongs to a long level line. */
+  private boolean isLevel(double[] end) {
+    int[] pixels = pieces.get((int) end[5] / 2).pixels();
+    int first = pixels[0] / layer.width();
+    int last = pixels[pixels.length - 1] / layer.width();
+    return pixels.length > LEVEL_LINE * layer.width() && Math.abs(first - last) <= 2;
+  }
+
+  /** Points from which the direction of an end is told. */
+  private int want() {
+    return (int) Math.round(4 * lineWidth + 8);
   }
 
   private static boolean known(double[] end) {

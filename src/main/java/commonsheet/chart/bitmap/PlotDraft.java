@@ -3,6 +3,7 @@ package commonsheet.chart.bitmap;
 import commonsheet.chart.plot.InkStyle;
 import commonsheet.chart.plot.Plot;
 import commonsheet.chart.plot.PlotInk;
+import commonsheet.chart.plot.Pointer;
 import commonsheet.chart.plot.Sample;
 import commonsheet.chart.plot.Trace;
 import commonsheet.sheet.Box;
@@ -13,7 +14,12 @@ import java.util.Collections;
 import java.util.List;
 
 /** A plot in pixels, before it is placed on the page. */
-record PlotDraft(Field field, Lattice lattice, List<Tone> inks, List<Curves.Candidate> curves) {
+record PlotDraft(
+    Field field,
+    Lattice lattice,
+    List<Tone> inks,
+    List<Curves.Candidate> curves,
+    List<Pointers.Line> pointers) {
   /** Least extent of the widest curve, as a share of the plot's width. */
   private static final double WIDEST = 0.25;
 
@@ -33,7 +39,9 @@ record PlotDraft(Field field, Lattice lattice, List<Tone> inks, List<Curves.Cand
   static PlotDraft of(Field field, Lattice lattice, List<Area> boxes) {
     Tracing tracing = trace(field, lattice, boxes);
     List<Curves.Candidate> curves = new Curves(lattice.area()).among(tracing.candidates());
-    return new PlotDraft(field, lattice, tracing.inks(), curves);
+    List<Pointers.Line> pointers =
+        new Pointers(field, lattice.area(), curves).among(tracing.candidates());
+    return new PlotDraft(field, lattice, tracing.inks(), curves, pointers);
   }
 
   static Tracing trace(Field field, Lattice lattice, List<Area> boxes) {
@@ -48,7 +56,7 @@ record PlotDraft(Field field, Lattice lattice, List<Tone> inks, List<Curves.Cand
     for (Layer layer : Layers.of(field, ruled, hidden, inks)) {
       Follower follower = new Follower(field, layer);
       for (Strand strand : follower.strands()) {
-        candidates.add(new Curves.Candidate(strand, follower.lineWidth(), layer.ink()));
+        candidates.add(new Curves.Candidate(strand, follower.lineWidth(), layer));
       }
     }
     return new Tracing(inks, candidates);
@@ -80,13 +88,17 @@ record PlotDraft(Field field, Lattice lattice, List<Tone> inks, List<Curves.Cand
   /** Whether there is a curve in it that crosses a good part of it and is no straight rule. */
   boolean isPlot(Raster raster) {
     Area area = lattice.area();
-    boolean ruled = lattice.levelMarks().size() + lattice.uprightMarks().size() >= 6;
     boolean large = area.width() * area.height() > 0.2 * raster.width * raster.height;
     return area.width() >= NARROWEST
         && area.height() >= LOWEST
-        && (ruled || large)
+        && (isRuled() || large)
         && curves.stream()
             .anyMatch(c -> c.strand().spanX() > WIDEST * area.width() && c.strand().spanY() > 4);
+  }
+
+  /** Whether it has grid lines or ticks beside its sides. */
+  boolean isRuled() {
+    return lattice.levelMarks().size() + lattice.uprightMarks().size() >= 6;
   }
 
   /** Length of all curves in pixels. */
@@ -108,7 +120,7 @@ record PlotDraft(Field field, Lattice lattice, List<Tone> inks, List<Curves.Cand
         lattice.levelMarks().stream().map(y -> placing.onPage(0, y).y()).toList(),
         curves.stream().map(c -> trace(c, placing)).toList(),
         samples(raster, placing),
-        List.of(),
+        pointers.stream().map(p -> pointer(p, placing)).toList(),
         Surroundings.words(words, frame));
   }
 
@@ -148,6 +160,14 @@ record PlotDraft(Field field, Lattice lattice, List<Tone> inks, List<Curves.Cand
     return false;
   }
 
+  private Pointer pointer(Pointers.Line line, Placing placing) {
+    return new Pointer(
+        placing.onPage(line.x0() + field.left, line.y0() + field.top),
+        placing.onPage(line.x1() + field.left, line.y1() + field.top),
+        line.arrow(),
+        line.ink().on(field.ground));
+  }
+
   private Trace trace(Curves.Candidate curve, Placing placing) {
     Strand strand = curve.strand();
     List<Point> points = new ArrayList<>();
@@ -161,8 +181,8 @@ record PlotDraft(Field field, Lattice lattice, List<Tone> inks, List<Curves.Cand
     InkStyle style =
         new InkStyle(
             strand.tone().on(field.ground),
-            InkStyle.Dash.SOLID,
-            InkStyle.Marker.NONE,
+            DashPattern.of(strand, curve.layer(), curve.lineWidth()),
+            Markers.along(strand, curve.layer(), curve.lineWidth()),
             curve.lineWidth() * pixel);
     double error = pixel * (0.25 + 0.08 * curve.lineWidth());
     return new Trace(points, style, error, error, List.of());

@@ -12,7 +12,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 
-/** How well what curves give agrees with what the sheet prints, and with other curves. */
+/**
+ * How well what curves give agrees with what the sheet prints, and with other curves. What comes
+ * from an unsure curve is not compared: its condition may be another.
+ */
 final class Agreement {
   private static final String PRINTED = "agreement/printed";
   private static final String CURVES = "agreement/curves";
@@ -41,7 +44,7 @@ final class Agreement {
     List<Statement> derived =
         statements.stream()
             .filter(DerivedFigures::isFromCurves)
-            .filter(s -> s.standing() != Standing.REJECTED)
+            .filter(s -> s.standing() != Standing.REJECTED && s.standing() != Standing.UNSURE)
             .toList();
     List<Statement> printed =
         record.statements().stream()

@@ -10,6 +10,7 @@ import commonsheet.record.Evidence;
 import commonsheet.record.Finding;
 import commonsheet.record.Method;
 import commonsheet.record.Severity;
+import commonsheet.record.Standing;
 import commonsheet.record.Statement;
 import commonsheet.record.Statistic;
 import java.util.List;
@@ -64,6 +65,14 @@ class AgreementTest {
       Statement printed = Cells.printed("s1", "capacity", Statistic.TYPICAL, 1.5, other);
       assertEquals(List.of(), against(printed), other.toString());
     }
+  }
+
+  @Test
+  void anUnsureCurveIsNotCompared() {
+    Statement printed = Cells.printed("s1", "capacity", Statistic.TYPICAL, 1.5, CASE);
+    Curve unsure = Cells.standing(CURVE, Standing.UNSURE, "Its label is far away.");
+    assertEquals(
+        List.of(), Cells.derived(Cells.with(List.of(printed), List.of(unsure))).findings());
   }
 
   @Test
