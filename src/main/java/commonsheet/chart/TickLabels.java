@@ -17,7 +17,10 @@ final class TickLabels {
     this.decimalComma = decimalComma;
   }
 
-  /** Every number among level words, words that belong to one number joined. */
+  /**
+   * Every number, words that belong to one number joined. Numbers that stand on their side or
+   * aslant, as where there was no room for them, are each one word.
+   */
   List<TickLabel> among(List<Word> words) {
     List<Word> level = new ArrayList<>();
     for (Word word : words) {
@@ -25,9 +28,15 @@ final class TickLabels {
         level.addAll(apart(word));
       }
     }
+    List<TickLabel> labels = new ArrayList<>();
+    for (Word word : words) {
+      TickLabel turned = word.turn() == 0 ? null : label(word.text(), List.of(word), List.of(0));
+      if (turned != null) {
+        labels.add(turned);
+      }
+    }
     level.sort(Comparator.comparingDouble(word -> word.box().x()));
     boolean[] used = new boolean[level.size()];
-    List<TickLabel> labels = new ArrayList<>();
     for (int i = 0; i < level.size(); i++) {
       if (!used[i]) {
         TickLabel label = startingWith(level, i, used);
