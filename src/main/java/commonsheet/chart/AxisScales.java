@@ -135,19 +135,25 @@ final class AxisScales {
     Box box = label.box();
     for (Word word : plot.words()) {
       boolean beside =
-          !label.words().contains(word) && word.turn() == 0 && isBeside(box, word.box(), BESIDE);
+          !label.words().contains(word) && word.turn() == 0 && isBeside(
+                  box, word.box(), BESIDE, Math.min(box.height(), word.box().height()));
       if (beside && word.text().chars().anyMatch(Character::isLetter)) {
         return false;
       }
     }
-    return plot.samples().stream().noneMatch(sample -> isBeside(box, sample.box(), BESIDE_SAMPLE));
+    return plot.samples().stream().noneMatch(sample -> isBeside(box, sample.box(), BESIDE_SAMPLE, box.height()));
   }
 
-  private static boolean isBeside(Box box, Box other, double most) {
+  /**
+   * Whether two boxes stand side by side on a line.
+   *
+   * @param most the widest gap, in heights of the line
+   */
+  private static boolean isBeside(Box box, Box other, double most, double line) {
     double gap = Math.max(other.x() - box.right(), box.x() - other.right());
-    return gap > -0.5 * box.height()
-        && gap < most * box.height()
-        && Math.abs(box.centreY() - other.centreY()) < 0.5 * box.height();
+    return gap > -0.5 * line
+        && gap < most * line
+        && Math.abs(box.centreY() - other.centreY()) < 0.5 * line;
   }
 
   private boolean belongs(Side side, Box box) {

@@ -122,8 +122,7 @@ final class Captions {
     for (boolean grown = true; grown; ) {
       Box before = reach;
       for (Phrase line : lines) {
-        double away =
-            Math.max(before.y() - line.box().bottom(), line.box().y() - before.bottom());
+        double away = Math.max(before.y() - line.box().bottom(), line.box().y() - before.bottom());
         boolean next = away < (before.equals(whole) ? NEAR : FOLLOWING) * line.lineHeight();
         boolean beyondTitle = title != null && line.box().bottom() < title.box().y();
         if (line.turn() == 0

@@ -87,7 +87,8 @@ final class Lines {
     Point first = CurveGeometry.first(trace);
     Point last = CurveGeometry.last(trace);
     boolean straight =
-        trace.points().stream().allMatch(p -> CurveGeometry.distance(first, last, p) < STRAIGHT + plot.pixel());
+        trace.points().stream()
+            .allMatch(p -> CurveGeometry.distance(first, last, p) < STRAIGHT + plot.pixel());
     if (!straight || trace.style().marker() != Marker.NONE) {
       return null;
     }
