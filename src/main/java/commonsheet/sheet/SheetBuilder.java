@@ -20,7 +20,8 @@ final class SheetBuilder {
     List<Page> pages =
         IntStream.range(0, contents.size())
             .parallel()
-            .mapToObj(i -> page(contents.get(i), ruled.get(i), running.get(i), letterheads, backgrounds))
+            .mapToObj(
+                i -> page(contents.get(i), ruled.get(i), running.get(i), letterheads, backgrounds))
             .toList();
     return new Sheet(file, sha256, title, pages);
   }
