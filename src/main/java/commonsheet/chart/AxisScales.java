@@ -135,13 +135,15 @@ final class AxisScales {
     Box box = label.box();
     for (Word word : plot.words()) {
       boolean beside =
-          !label.words().contains(word) && word.turn() == 0 && isBeside(
-                  box, word.box(), BESIDE, Math.min(box.height(), word.box().height()));
+          !label.words().contains(word)
+              && word.turn() == 0
+              && isBeside(box, word.box(), BESIDE, Math.min(box.height(), word.box().height()));
       if (beside && word.text().chars().anyMatch(Character::isLetter)) {
         return false;
       }
     }
-    return plot.samples().stream().noneMatch(sample -> isBeside(box, sample.box(), BESIDE_SAMPLE, box.height()));
+    return plot.samples().stream()
+        .noneMatch(sample -> isBeside(box, sample.box(), BESIDE_SAMPLE, box.height()));
   }
 
   /**

@@ -11,7 +11,9 @@ class AssignmentTest {
   /** Against every way of pairing, tried one by one. */
   @Property(tries = 100)
   void costsNoMoreThanAnyOtherPairing(
-      @ForAll @IntRange(min = 1, max = 6) int rows, @ForAll @IntRange(max = 2) int more, @ForAll long seed) {
+      @ForAll @IntRange(min = 1, max = 6) int rows,
+      @ForAll @IntRange(max = 2) int more,
+      @ForAll long seed) {
     Random random = new Random(seed);
     double[][] costs = new double[rows][rows + more];
     for (double[] row : costs) {

@@ -82,8 +82,7 @@ class ChartReaderTest {
                 .pointed("2C", 330, 120, 1500, falling(1500, 3.9))
                 .pointed("0.2C", 250, 112, 1200, falling(1200, 4.2))
                 .pointed("1C", 290, 116, 1800, falling(1800, 4.05)));
-    assertEquals(
-        List.of("0.2C", "1C", "2C"), chart.curves().stream().map(Curve::label).toList());
+    assertEquals(List.of("0.2C", "1C", "2C"), chart.curves().stream().map(Curve::label).toList());
     chart.curves().forEach(c -> assertEquals(Standing.READ, c.standing(), c.doubts().toString()));
   }
 
@@ -103,8 +102,7 @@ class ChartReaderTest {
 
   @Test
   void aCurveWithoutALabelStaysAndIsUnsure() {
-    Chart chart =
-        read(threeCurves().entry(DrawnPlot.style(RED), "0.2C", 330, 118));
+    Chart chart = read(threeCurves().entry(DrawnPlot.style(RED), "0.2C", 330, 118));
     assertEquals(3, chart.curves().size());
     assertEquals(Standing.READ, chart.curves().get(0).standing());
     assertEquals(Standing.UNSURE, chart.curves().get(1).standing());
@@ -195,11 +193,7 @@ class ChartReaderTest {
     DrawnPlot drawn = new DrawnPlot().x(0, 3).y(0, 50).ticksY(0, 10, 20, 30, 40, 50);
     drawn.tickX(0, "1").tickX(1, "10").tickX(2, "100").tickX(3, "1000");
     Chart chart =
-        read(
-            drawn
-                .titleX("Time (s)")
-                .titleY("Resistance (mΩ)")
-                .curve(RED, 0, 3, x -> 20 + 5 * x));
+        read(drawn.titleX("Time (s)").titleY("Resistance (mΩ)").curve(RED, 0, 3, x -> 20 + 5 * x));
     List<List<Double>> points = chart.curves().get(0).points();
     assertEquals(1000, points.get(points.size() - 1).get(0), 10);
   }
@@ -209,7 +203,13 @@ class ChartReaderTest {
     DrawnPlot none = new DrawnPlot().x(0, 1).y(0, 1).titleX("Capacity (mAh)");
     DrawnPlot one = new DrawnPlot().x(0, 1).y(0, 1).tickX(0.5, "500").ticksY(0, 0.5, 1);
     DrawnPlot equal =
-        new DrawnPlot().x(0, 1).y(0, 1).tickX(0, "5").tickX(0.5, "5").tickX(1, "5").ticksY(0, 0.5, 1);
+        new DrawnPlot()
+            .x(0, 1)
+            .y(0, 1)
+            .tickX(0, "5")
+            .tickX(0.5, "5")
+            .tickX(1, "5")
+            .ticksY(0, 0.5, 1);
     for (DrawnPlot drawn : List.of(none, one, equal)) {
       Chart chart = read(drawn.curve(RED, 0, 1, x -> 1 - x));
       assertEquals(List.of(), chart.curves());
@@ -253,7 +253,11 @@ class ChartReaderTest {
   void aRateBecomesACurrentByTheCapacityHandedIn() {
     Chart chart =
         new ChartReader(2.5)
-            .read(discharge().curve(RED, 0, 2900, x -> falling(x, 4.2)).label("2C", 1000, 4.0).plot());
+            .read(
+                discharge()
+                    .curve(RED, 0, 2900, x -> falling(x, 4.2))
+                    .label("2C", 1000, 4.0)
+                    .plot());
     Curve curve = chart.curves().get(0);
     assertEquals(5, curve.conditions().get(Conditions.DISCHARGE_CURRENT));
     assertEquals("current by the capacity of 2.5 A.h", curve.evidence().note());
