@@ -240,7 +240,7 @@ def truth_of(name, spec, chart, page):
             "points": [[round(a * to(x), 7), round(b * to(y), 7)] for a, b in zip(d["x"], d["y"])],
         })
     return {
-        "name": name, "form": spec["form"], "renderer": spec["renderer"], "style": spec["style"],
+        "name": name, "source": chart["source"], "form": spec["form"], "renderer": spec["renderer"], "style": spec["style"],
         "dpi": spec.get("dpi"), "file": spec.get("file"), "quality": spec.get("quality"),
         "legend": spec["legend"], "grid": spec["grid"], "size": spec["size"],
         "charts": [{"page": 1, "box": page["figure"], "kind": chart["kind"], "what": chart["what"], "title": chart["title"],

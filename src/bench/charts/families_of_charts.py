@@ -75,7 +75,7 @@ def by_rate(rng, family, count, most):
         "kind": "discharge", "what": "rate", "common": common, "captions": captions, "curves": curves,
         "title": rng.choice(["Discharge characteristics (by rate of discharge)", "Discharge rate characteristics",
                              "Rate discharge curves", "Discharge Characteristics"]),
-        "x": {"quantity": "capacity"}, "y": {"quantity": "voltage"}, "nominal": family.nominal,
+        "x": {"quantity": "capacity"}, "y": {"quantity": "voltage"}, "nominal": family.nominal, "source": family.name,
     }
 
 
@@ -102,7 +102,7 @@ def by_temperature(rng, family, count, most):
         "kind": "discharge", "what": "temperature", "common": common, "captions": captions, "curves": curves,
         "title": rng.choice(["Discharge characteristics (by temperature)", "Temperature characteristics",
                              "Discharge Temperature Characteristics"]),
-        "x": {"quantity": "capacity"}, "y": {"quantity": "voltage"}, "nominal": family.nominal,
+        "x": {"quantity": "capacity"}, "y": {"quantity": "voltage"}, "nominal": family.nominal, "source": family.name,
     }
 
 
@@ -122,7 +122,7 @@ def charge(rng, data):
     return {
         "kind": "charge", "what": "charge", "common": common, "captions": ["Charge: CC-CV 0.5C, 4.20V at 25°C"],
         "curves": curves, "title": rng.choice(["Charge characteristics", "Charging characteristics"]),
-        "x": {"quantity": "time"}, "y": {"quantity": "voltage"}, "y2": {"quantity": right}, "nominal": 30.6,
+        "x": {"quantity": "time"}, "y": {"quantity": "voltage"}, "y2": {"quantity": right}, "nominal": 30.6, "source": "nissan_leaf_ornl",
     }
 
 
@@ -160,7 +160,7 @@ def cycle_life(rng, count, most):
     return {
         "kind": "cycle-life", "what": "cycles", "common": common, "captions": captions, "curves": curves,
         "title": rng.choice(["Cycle life characteristics", "Cycle life"]),
-        "x": {"quantity": "cycles"}, "y": {"quantity": "capacity"}, "nominal": nominal,
+        "x": {"quantity": "cycles"}, "y": {"quantity": "capacity"}, "nominal": nominal, "source": "invented",
     }
 
 
@@ -181,5 +181,5 @@ def over_temperature(rng, most):
     return {
         "kind": "capacity-over-temperature", "what": "warmth", "common": common, "captions": captions,
         "curves": curves, "title": "Capacity over temperature",
-        "x": {"quantity": "temperature"}, "y": {"quantity": "capacity"}, "nominal": nominal,
+        "x": {"quantity": "temperature"}, "y": {"quantity": "capacity"}, "nominal": nominal, "source": "invented",
     }

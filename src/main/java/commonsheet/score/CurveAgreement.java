@@ -18,7 +18,8 @@ record CurveAgreement(
    * Compares a pair.
    *
    * @param own the conditions that tell the expected curve from the others of its chart: the read
-   *     curve must have them; the others that the chart states it must not contradict
+   *     curve must have one of them ("2C (5.2A)" is told by either); none that the chart states may
+   *     differ
    */
   static CurveAgreement of(ChartTruth chart, CurveTruth expected, Conditions own, Curve read) {
     List<Difference> differences = new ArrayList<>();
@@ -26,13 +27,16 @@ record CurveAgreement(
     axis(differences, "x", expected.x(), read.x());
     axis(differences, "y", expected.y(), read.y());
     int axes = (int) differences.stream().filter(d -> d.in().contains(".")).count();
+    boolean told =
+        own.values().keySet().stream().anyMatch(name -> read.conditions().get(name) != null);
     expected
         .conditions()
         .values()
         .forEach(
-            (name, value) ->
-                condition(
-                    differences, name, value, read.conditions().get(name), own.get(name) != null));
+            (name, value) -> {
+              boolean needed = !told && own.get(name) != null;
+              condition(differences, name, value, read.conditions().get(name), needed);
+            });
     double off = axes == 0 ? samples(differences, expected, read) : 1;
     // Axes weigh most, then a point that is off, then a condition; then the nearer curve.
     double distance = Math.min(1, off);

@@ -32,6 +32,9 @@ public final class ChartPicture {
   /** Sizes in pixels. */
   private static final int LIST_WIDTH = 560;
 
+  /** Between the figure and the list. */
+  private static final int GAP = 16;
+
   private static final int TEXT_SIZE = 19;
   private static final int LINE_HEIGHT = 27;
   private static final int INDENT = 48;
@@ -53,11 +56,15 @@ public final class ChartPicture {
   private static final Color TICKS = new Color(0xE0007A);
 
   private final Box shown;
+  private final double scaleX;
+  private final double scaleY;
   private final BufferedImage picture;
   private final Graphics2D graphics;
 
   private ChartPicture(Box shown, BufferedImage figure, int curves) {
     this.shown = shown;
+    this.scaleX = figure.getWidth() / shown.width();
+    this.scaleY = figure.getHeight() / shown.height();
     int height = Math.max(figure.getHeight(), (curves + 3) * LINE_HEIGHT);
     this.picture =
         new BufferedImage(figure.getWidth() + LIST_WIDTH, height, BufferedImage.TYPE_INT_RGB);
@@ -82,24 +89,16 @@ public final class ChartPicture {
   public static byte[] draw(
       OpenSheet sheet, int page, Box plot, List<Point> ticks, List<CurveMark> curves, String title)
       throws SheetException {
-    PagePixels pixels = sheet.pixels(page, RESOLUTION);
-    Box area = pixels.area();
-    int left = (int) Math.max(0, (plot.x() - MARGIN) * SCALE);
-    int top = (int) Math.max(0, (plot.y() - MARGIN) * SCALE);
-    int right = (int) Math.min(pixels.image().getWidth(), (plot.right() + MARGIN) * SCALE);
-    int bottom = (int) Math.min(pixels.image().getHeight(), (plot.bottom() + MARGIN) * SCALE);
-    BufferedImage figure =
-        pale(
-            pixels
-                .image()
-                .getSubimage(left, top, Math.max(1, right - left), Math.max(1, bottom - top)));
-    Box shown = new Box(area.x() + left / SCALE, area.y() + top / SCALE, 0, 0);
-    ChartPicture drawing = new ChartPicture(shown, figure, curves.size());
+    int columns = (int) Math.ceil(plot.width() * SCALE);
+    int rows = (int) Math.ceil(plot.height() * SCALE);
+    PagePixels pixels = sheet.pixels(page, new PlacedPicture(plot, columns, rows, 0), MARGIN);
+    BufferedImage figure = pale(pixels.image());
+    ChartPicture drawing = new ChartPicture(pixels.area(), figure, curves.size());
     drawing.ticks(ticks);
     for (int i = 0; i < curves.size(); i++) {
       drawing.curve(curves.get(i), i, curves.size());
     }
-    drawing.list(title, curves, figure.getWidth());
+    drawing.list(title, curves, figure.getWidth() + GAP);
     return drawing.png();
   }
 
@@ -208,11 +207,11 @@ public final class ChartPicture {
   }
 
   private double x(Point point) {
-    return (point.x() - shown.x()) * SCALE;
+    return (point.x() - shown.x()) * scaleX;
   }
 
   private double y(Point point) {
-    return (point.y() - shown.y()) * SCALE;
+    return (point.y() - shown.y()) * scaleY;
   }
 
   private byte[] png() {

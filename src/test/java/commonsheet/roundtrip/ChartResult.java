@@ -14,10 +14,12 @@ import java.util.stream.Stream;
  * How well one drawn chart was read back.
  *
  * @param distances from points spread along the read curves to the true lines, shares of the scales
- * @param yErrors the same at equal x, away from steep parts
+ * @param sureDistances those of them of curves that stand without doubt
+ * @param yErrors the same as distances at equal x, away from steep parts
  * @param within points of the curves whose true error is at most the stated uncertainty
  * @param points all points of the curves
  * @param seconds what opening, finding and reading took
+ * @param processorSeconds the processor time of it, all threads
  * @param failure why nothing could be read at all, or null
  */
 record ChartResult(
@@ -25,10 +27,12 @@ record ChartResult(
     ChartScore score,
     List<Integer> overrun,
     double[] distances,
+    double[] sureDistances,
     double[] yErrors,
     int within,
     int points,
     double seconds,
+    double processorSeconds,
     String failure) {
   /** Points along a read curve that are measured. */
   private static final int ALONG = 200;
@@ -36,11 +40,17 @@ record ChartResult(
   /** The share of a read curve that must lie on its line, or it runs on where there is no curve. */
   private static final double SHARE = 0.9;
 
-  static ChartResult of(DrawnChart chart, List<Curve> curves, double seconds, String failure) {
+  static ChartResult of(
+      DrawnChart chart,
+      List<Curve> curves,
+      double seconds,
+      double processorSeconds,
+      String failure) {
     ChartScore score = ChartScorer.score(chart.name(), List.of(chart.truth()), curves);
     List<CurveOutcome> outcomes = score.charts().get(0).curves();
     List<Integer> overrun = new ArrayList<>();
     DoubleStream.Builder distances = DoubleStream.builder();
+    DoubleStream.Builder sure = DoubleStream.builder();
     DoubleStream.Builder yErrors = DoubleStream.builder();
     int within = 0;
     int points = 0;
@@ -59,7 +69,11 @@ record ChartResult(
       // A wrong name is no error of the points: they are held against the line they follow.
       TrueLine followed = nearest(chart, own, along);
       for (double[] p : along) {
-        distances.add(followed.distance(p[0], p[1]));
+        double distance = followed.distance(p[0], p[1]);
+        distances.add(distance);
+        if (outcome.read().standing() != Standing.UNSURE) {
+          sure.add(distance);
+        }
         double error = followed.errorAt(p[0], p[1]);
         if (!Double.isNaN(error)) {
           yErrors.add(error);
@@ -78,10 +92,12 @@ record ChartResult(
         score,
         List.copyOf(overrun),
         distances.build().toArray(),
+        sure.build().toArray(),
         yErrors.build().toArray(),
         within,
         points,
         seconds,
+        processorSeconds,
         failure);
   }
 

@@ -12,8 +12,11 @@ import java.util.function.ToIntFunction;
  * @param rightRate curves found, followed and named rightly, of all curves
  * @param sureRate the same, of those that stand without doubt
  * @param silent wrong and spurious curves that stand without doubt
+ * @param sureError95 the 95th percentile over the curves that stand without doubt
+ * @param yError95 that of the error in y at equal x, away from steep parts
  * @param withinRate points whose true error is within the stated uncertainty
  * @param seconds mean time of a chart
+ * @param processorSeconds mean processor time of a chart, all threads
  */
 record RoundTripFigures(
     int found,
@@ -27,10 +30,11 @@ record RoundTripFigures(
     int silent,
     double medianError,
     double error95,
-    double medianYError,
+    double sureError95,
     double yError95,
     double withinRate,
-    double seconds) {
+    double seconds,
+    double processorSeconds) {
   static RoundTripFigures of(List<ChartResult> results) {
     int curves = sum(results, r -> r.chart().lines().size());
     double[] errors = all(results, ChartResult::distances);
@@ -47,10 +51,11 @@ record RoundTripFigures(
         sum(results, ChartResult::silent),
         percentile(errors, 0.5),
         percentile(errors, 0.95),
-        percentile(yErrors, 0.5),
+        percentile(all(results, ChartResult::sureDistances), 0.95),
         percentile(yErrors, 0.95),
         (double) sum(results, ChartResult::within) / sum(results, ChartResult::points),
-        results.stream().mapToDouble(ChartResult::seconds).average().orElse(Double.NaN));
+        results.stream().mapToDouble(ChartResult::seconds).average().orElse(Double.NaN),
+        results.stream().mapToDouble(ChartResult::processorSeconds).average().orElse(Double.NaN));
   }
 
   private static int sum(List<ChartResult> results, ToIntFunction<ChartResult> count) {

@@ -1,11 +1,13 @@
 package commonsheet.roundtrip;
 
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.TreeSet;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
@@ -14,7 +16,7 @@ final class RoundTripTable {
   private static final String HEADER =
       String.format(
           Locale.ROOT,
-          "%-26s %6s %6s %6s %6s %7s %6s %6s %6s %6s %6s %7s %7s %7s %7s %7s %7s%n",
+          "%-26s" + " %6s".repeat(4) + " %7s" + " %6s".repeat(5) + " %7s".repeat(7) + "%n",
           "",
           "charts",
           "found",
@@ -28,10 +30,11 @@ final class RoundTripTable {
           "silent",
           "med%",
           "p95%",
-          "y med%",
+          "sure95%",
           "y p95%",
           "within%",
-          "s/chart");
+          "s/chart",
+          "cpu s");
 
   private RoundTripTable() {}
 
@@ -67,10 +70,10 @@ final class RoundTripTable {
       Map<String, Predicate<DrawnChart>> groups,
       String form,
       List<ChartResult> results,
-      java.util.function.Function<DrawnChart, String> by) {
+      Function<DrawnChart, String> by) {
     results.stream()
         .map(r -> by.apply(r.chart()))
-        .collect(Collectors.toCollection(java.util.TreeSet::new))
+        .collect(Collectors.toCollection(TreeSet::new))
         .forEach(
             value ->
                 groups.putIfAbsent(
@@ -81,7 +84,8 @@ final class RoundTripTable {
     RoundTripFigures f = RoundTripFigures.of(of);
     return String.format(
         Locale.ROOT,
-        "%-26s %6d %6d %6d %6d %7.1f %6.1f %6d %6d %6d %6d %7.3f %7.3f %7.3f %7.3f %7.1f %7.3f%n",
+        "%-26s %6d %6d %6d %6d %7.1f %6.1f %6d %6d %6d %6d"
+            + " %7.3f %7.3f %7.3f %7.3f %7.1f %7.3f %7.3f%n",
         name,
         of.size(),
         f.found(),
@@ -95,17 +99,18 @@ final class RoundTripTable {
         f.silent(),
         100 * f.medianError(),
         100 * f.error95(),
-        100 * f.medianYError(),
+        100 * f.sureError95(),
         100 * f.yError95(),
         100 * f.withinRate(),
-        f.seconds());
+        f.seconds(),
+        f.processorSeconds());
   }
 
   /** The charts that are not wholly right, the worst first. */
   static String worst(List<ChartResult> results) {
     List<ChartResult> failed = new ArrayList<>(results.stream().filter(r -> !r.whole()).toList());
     failed.sort(
-        java.util.Comparator.comparingInt(ChartResult::silent)
+        Comparator.comparingInt(ChartResult::silent)
             .reversed()
             .thenComparing(r -> r.chart().name()));
     StringBuilder text = new StringBuilder();
@@ -131,7 +136,7 @@ final class RoundTripTable {
     return results.stream()
         .filter(r -> r.distances().length > 0)
         .sorted(
-            java.util.Comparator.comparingDouble(
+            Comparator.comparingDouble(
                     (ChartResult r) -> RoundTripFigures.percentile(r.distances(), 0.95))
                 .reversed())
         .limit(most)
@@ -146,10 +151,5 @@ final class RoundTripTable {
                     r.within(),
                     r.points()))
         .collect(Collectors.joining());
-  }
-
-  /** All distances of several charts. */
-  static double[] all(List<ChartResult> results) {
-    return results.stream().flatMapToDouble(r -> Arrays.stream(r.distances())).toArray();
   }
 }

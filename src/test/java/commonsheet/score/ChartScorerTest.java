@@ -109,6 +109,21 @@ class ChartScorerTest {
   }
 
   @Test
+  void oneOfTwoConditionsThatTellACurveIsEnough() throws IOException, TruthException {
+    List<ChartTruth> truth =
+        truth(
+            "1,a,discharge,capacity,A.h,voltage,V,x,dischargeRate=0.2;dischargeCurrent=0.6,1,3.8,0.02",
+            "1,a,discharge,capacity,A.h,voltage,V,y,dischargeRate=1;dischargeCurrent=3,1,3.6,0.02");
+    Curve byCurrent = discharge("c1", LEFT, 0, Map.of("dischargeCurrent", 0.6));
+    Curve both = discharge("c2", LEFT, 0.2, Map.of("dischargeCurrent", 3.0, "dischargeRate", 2.0));
+    ChartTally tally = ChartScorer.score("heron", truth, List.of(byCurrent, both)).tally();
+    assertAll(
+        () -> assertEquals(1, tally.right()),
+        () -> assertEquals(0, tally.complete()),
+        () -> assertEquals(1, tally.wrong()));
+  }
+
+  @Test
   void exchangedLabelsAreWrongAndSilentUnlessUnsure() throws IOException, TruthException {
     Curve slow = discharge("c1", LEFT, 0, Map.of("dischargeRate", 1.0));
     Curve fast = discharge("c2", LEFT, 0.2, Map.of("dischargeRate", 0.2));

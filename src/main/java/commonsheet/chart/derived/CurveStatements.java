@@ -25,14 +25,15 @@ final class CurveStatements {
   private CurveStatements() {}
 
   /** The statements, without ids, curve by curve and then of several curves together. */
-  static List<Statement> of(List<Delivery> deliveries) {
+  static List<Statement> of(List<DischargeCurve> discharges) {
+    List<Delivery> deliveries = Delivery.of(discharges);
     List<Statement> statements = new ArrayList<>();
     deliveries.forEach(delivery -> addOwn(delivery, statements));
     List<Delivery> sure = deliveries.stream().filter(Delivery::isSure).toList();
-    for (List<Delivery> family : families(sure, Delivery::sharesTemperatureWith)) {
-      addByLoad(family, statements);
+    for (List<Delivery> family : families(sure, DischargeCurve::sharesTemperatureWith)) {
+      addByLoad(family, discharges, statements);
     }
-    for (List<Delivery> family : families(sure, Delivery::sharesLoadWith)) {
+    for (List<Delivery> family : families(sure, DischargeCurve::sharesLoadWith)) {
       addByTemperature(family, statements);
     }
     return statements;
@@ -69,7 +70,8 @@ final class CurveStatements {
   }
 
   /** Relative capacities against the lowest load, and how sharply the capacity falls with it. */
-  private static void addByLoad(List<Delivery> family, List<Statement> statements) {
+  private static void addByLoad(
+      List<Delivery> family, List<DischargeCurve> discharges, List<Statement> statements) {
     Optional<String> told = loadToldByAll(family);
     if (told.isEmpty()) {
       return;
@@ -78,8 +80,9 @@ final class CurveStatements {
     List<Delivery> byLoad =
         family.stream().sorted(Comparator.comparing(d -> d.condition(load))).toList();
     Delivery lowest = byLoad.get(0);
+    boolean lowestOfAll = discharges.stream().noneMatch(d -> isBelow(d, lowest.curve(), load));
     for (Delivery other : byLoad.subList(1, byLoad.size())) {
-      if (other.condition(load) > lowest.condition(load)) {
+      if (lowestOfAll && other.condition(load) > lowest.condition(load)) {
         statements.add(relative(other, lowest));
       }
     }
@@ -87,6 +90,17 @@ final class CurveStatements {
     if (loads == byLoad.size() && loads >= PeukertFit.FEWEST && lowest.isInAmpereHours()) {
       statements.add(peukert(byLoad, load));
     }
+  }
+
+  /**
+   * Whether the chart shows a lower load, even if its curve does not reach the cut-off: relative to
+   * another one the capacities would look better than they are.
+   */
+  private static boolean isBelow(DischargeCurve one, DischargeCurve lowest, String load) {
+    return one.sharesPlotWith(lowest)
+        && one.sharesTemperatureWith(lowest)
+        && one.condition(load) != null
+        && one.condition(load) < lowest.condition(load);
   }
 
   /** Relative capacities against the temperature at which cells are usually tested. */
@@ -100,7 +114,7 @@ final class CurveStatements {
     room.ifPresent(
         reference ->
             told.stream()
-                .filter(d -> !d.sharesTemperatureWith(reference))
+                .filter(d -> !d.curve().sharesTemperatureWith(reference.curve()))
                 .forEach(d -> statements.add(relative(d, reference))));
   }
 
@@ -157,11 +171,13 @@ final class CurveStatements {
 
   /** The curves of each plot that have something in common. */
   private static List<List<Delivery>> families(
-      List<Delivery> deliveries, BiPredicate<Delivery, Delivery> common) {
+      List<Delivery> deliveries, BiPredicate<DischargeCurve, DischargeCurve> common) {
     List<List<Delivery>> families = new ArrayList<>();
     for (Delivery delivery : deliveries) {
+      DischargeCurve curve = delivery.curve();
       families.stream()
-          .filter(f -> f.get(0).sharesPlotWith(delivery) && common.test(f.get(0), delivery))
+          .filter(f -> f.get(0).curve().sharesPlotWith(curve))
+          .filter(f -> common.test(f.get(0).curve(), curve))
           .findFirst()
           .orElseGet(
               () -> {

@@ -33,10 +33,9 @@ public final class DerivedFigures {
   public static CellRecord applied(CellRecord record) {
     List<Statement> kept =
         record.statements().stream().filter(s -> !isFromCurves(s) || isSettled(s)).toList();
-    List<Delivery> deliveries = Delivery.of(record);
     List<Statement> statements = new ArrayList<>(kept);
     int number = kept.stream().map(Statement::id).mapToInt(DerivedFigures::number).max().orElse(0);
-    for (Statement made : CurveStatements.of(deliveries)) {
+    for (Statement made : CurveStatements.of(DischargeCurve.of(record))) {
       if (kept.stream().noneMatch(settled -> isSame(settled, made))) {
         number++;
         statements.add(named(made, "s" + number));

@@ -1,11 +1,15 @@
 package commonsheet.chart.derived;
 
+import commonsheet.record.CellRecord;
 import commonsheet.record.Conditions;
 import commonsheet.record.Curve;
+import commonsheet.record.Evidence;
 import commonsheet.record.Method;
 import commonsheet.record.Standing;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * A discharge curve as voltage over the charge given, with straight pieces between its points.
@@ -36,6 +40,13 @@ record DischargeCurve(
   DischargeCurve {
     charge = List.copyOf(charge);
     voltage = List.copyOf(voltage);
+  }
+
+  /** Every discharge of a record whose load and cut-off are known, in the order of its curves. */
+  static List<DischargeCurve> of(CellRecord record) {
+    return record.curves().stream()
+        .flatMap(curve -> CutOff.of(curve, record).flatMap(end -> of(curve, end)).stream())
+        .toList();
   }
 
   /**
@@ -84,6 +95,34 @@ record DischargeCurve(
 
   String id() {
     return curve.id();
+  }
+
+  Double condition(String name) {
+    return curve.conditions().get(name);
+  }
+
+  /** Whether another curve is drawn in the same plot and counts to the same cut-off. */
+  boolean sharesPlotWith(DischargeCurve other) {
+    Evidence mine = curve.evidence();
+    Evidence theirs = other.curve.evidence();
+    return Objects.equals(mine.page(), theirs.page())
+        && mine.box().equals(theirs.box())
+        && Objects.equals(mine.file(), theirs.file())
+        && unit.equals(other.unit)
+        && cutOff.voltage() == other.cutOff.voltage();
+  }
+
+  /** Whether both are discharged at one temperature, or neither says at which. */
+  boolean sharesTemperatureWith(DischargeCurve other) {
+    return Stream.of(
+            Conditions.TEMPERATURE, Conditions.TEMPERATURE_LOW, Conditions.TEMPERATURE_HIGH)
+        .allMatch(name -> Objects.equals(condition(name), other.condition(name)));
+  }
+
+  /** Whether both are discharged by one current, told in the same way. */
+  boolean sharesLoadWith(DischargeCurve other) {
+    return Stream.of(Conditions.DISCHARGE_RATE, Conditions.DISCHARGE_CURRENT)
+        .allMatch(name -> Objects.equals(condition(name), other.condition(name)));
   }
 
   /** The charge given down to the cut-off; nothing for a curve that ends above it. */
