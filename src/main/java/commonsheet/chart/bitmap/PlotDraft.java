@@ -127,8 +127,7 @@ record PlotDraft(
     Strand strand = curve.strand();
     Area area = lattice.area();
     Shape shape = new Shape(strand, curve.lineWidth());
-    boolean solid =
-        DashPattern.of(strand, curve.layer(), curve.lineWidth()) == InkStyle.Dash.SOLID;
+    boolean solid = DashPattern.of(strand, curve.layer(), curve.lineWidth()) == InkStyle.Dash.SOLID;
     boolean tilted = strand.spanY() > TILTED * area.height();
     return strand.spanX() > WIDEST * area.width()
         && strand.spanY() > 4
