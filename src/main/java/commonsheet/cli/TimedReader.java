@@ -12,7 +12,6 @@ import commonsheet.sheet.Sheet;
 import commonsheet.sheet.SheetException;
 import commonsheet.sheet.SheetReader;
 import commonsheet.sheet.SheetSettings;
-import commonsheet.sheet.ocr.PictureWords;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
@@ -65,7 +64,7 @@ final class TimedReader {
    */
   static TimedReader by(Path layouts) throws CommandException {
     Ahead<RecordReader> records = Layouts.reader(layouts);
-    SheetReader sheets = new SheetReader(SheetSettings.defaults(), new PictureWords());
+    SheetReader sheets = new SheetReader(SheetSettings.defaults(), TimedTracer.words());
     return new TimedReader(
         file -> {
           Sheet sheet = sheets.readSheet(file);
