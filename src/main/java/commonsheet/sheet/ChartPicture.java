@@ -91,8 +91,7 @@ public final class ChartPicture {
       throws SheetException {
     int columns = (int) Math.ceil(plot.width() * SCALE);
     int rows = (int) Math.ceil(plot.height() * SCALE);
-    PagePixels pixels =
-        sheet.pixels(page, new PlacedPicture(plot, columns, rows, 0), MARGIN);
+    PagePixels pixels = sheet.pixels(page, new PlacedPicture(plot, columns, rows, 0), MARGIN);
     BufferedImage figure = pale(pixels.image());
     ChartPicture drawing = new ChartPicture(pixels.area(), figure, curves.size());
     drawing.ticks(ticks);

@@ -11,7 +11,7 @@ import java.util.List;
  * @param voltage of each sample, in V
  * @param load of each sample, in A, positive
  * @param ambient mean temperature of the surroundings in °C; not a number where not logged
- * @param edge charge that can have flowed before the first sample or after the last, in A.h
+ * @param edge charge that can have flowed before the first sample, in A.h
  */
 record LogDischarge(double[] charge, double[] voltage, double[] load, double ambient, double edge) {
   /** Below this share of the strongest current the cell counts as resting. */
@@ -97,13 +97,11 @@ record LogDischarge(double[] charge, double[] voltage, double[] load, double amb
     double[] load = new double[most];
     double given = 0;
     double warmth = 0;
-    double longest = 0;
     int kept = 0;
     for (int i = run.first(); i <= run.last(); i++) {
       if (i > run.first()) {
         double hours = (samples.time(i) - samples.time(i - 1)) / SECONDS_PER_HOUR;
         given += hours * Math.abs(samples.current(i) + samples.current(i - 1)) / 2;
-        longest = Math.max(longest, i < run.first() + 2 || i == run.last() ? hours : 0);
       }
       if (Math.abs(samples.current(i)) > rest) {
         charge[kept] = given;
@@ -113,12 +111,29 @@ record LogDischarge(double[] charge, double[] voltage, double[] load, double amb
         kept++;
       }
     }
-    double edge = longest * Arrays.stream(load, 0, kept).max().orElse(0);
+    double edge = hoursBefore(samples, run) * Arrays.stream(load, 0, kept).max().orElse(0);
     return new LogDischarge(
         Arrays.copyOf(charge, kept),
         Arrays.copyOf(voltage, kept),
         Arrays.copyOf(load, kept),
         warmth / kept,
         edge);
+  }
+
+  /**
+   * For how long the load can have flowed before its first sample: since the sample at rest before
+   * it, but no longer than the log's own pace, which is often slower at rest.
+   */
+  private static double hoursBefore(LogSamples samples, Run run) {
+    if (run.first() == 0 || run.first() == run.last()) {
+      return 0;
+    }
+    double[] steps = new double[run.last() - run.first()];
+    for (int i = 0; i < steps.length; i++) {
+      steps[i] = samples.time(run.first() + i + 1) - samples.time(run.first() + i);
+    }
+    Arrays.sort(steps);
+    double before = samples.time(run.first()) - samples.time(run.first() - 1);
+    return Math.min(before, steps[steps.length / 2]) / SECONDS_PER_HOUR;
   }
 }

@@ -16,6 +16,11 @@ final class CentreLine {
   /** Places at which the width is looked at while the ends are searched. */
   private static final int PROBES = 24;
 
+  private static final int FEW_PROBES = 8;
+
+  /** Places along an outline that are tried first as the end of a line. */
+  private static final int MOST_ENDS = 300;
+
   private final List<Point> ring;
   private final double[] along;
   private final double round;
@@ -61,28 +66,41 @@ final class CentreLine {
 
   /** Where along the outline one end of the line is: there both ways around stay closest. */
   private double end() {
-    double best = 0;
+    int step = Math.max(1, (ring.size() - 1) / MOST_ENDS);
+    int best = 1;
     double least = Double.MAX_VALUE;
-    for (int i = 1; i < ring.size(); i++) {
-      double[] tries = {along[i], (along[i - 1] + along[i]) / 2};
-      for (double start : tries) {
-        double wide = meanWidth(start);
+    for (int i = 1; i < ring.size(); i += step) {
+      double wide = meanWidth(middle(i), FEW_PROBES);
+      if (wide < least) {
+        least = wide;
+        best = i;
+      }
+    }
+    double end = middle(best);
+    least = Double.MAX_VALUE;
+    for (int i = Math.max(1, best - step); i < Math.min(ring.size(), best + step + 1); i++) {
+      for (double start : new double[] {along[i - 1], middle(i), along[i]}) {
+        double wide = meanWidth(start, PROBES);
         if (wide < least) {
           least = wide;
-          best = start;
+          end = start;
         }
       }
     }
-    return best;
+    return end;
   }
 
-  private double meanWidth(double start) {
+  private double middle(int i) {
+    return (along[i - 1] + along[i]) / 2;
+  }
+
+  private double meanWidth(double start, int probes) {
     double sum = 0;
-    for (int k = 1; k < PROBES; k++) {
-      double step = round / 2 * k / PROBES;
+    for (int k = 1; k < probes; k++) {
+      double step = round / 2 * k / probes;
       sum += at(start + step).distance(at(start - step));
     }
-    return sum / (PROBES - 1);
+    return sum / (probes - 1);
   }
 
   private Found between(double start, double width) {

@@ -19,6 +19,11 @@ final class CurveSize {
   /** Points by which a straight line may bend. */
   private static final double BEND = 0.3;
 
+  /** Share of the plot's height below which a line of few points is a rule that slants. */
+  private static final double FLAT = 0.01;
+
+  private static final int POINTS = 8;
+
   private final Box plot;
 
   CurveSize(Box plot) {
@@ -30,7 +35,9 @@ final class CurveSize {
     boolean large =
         box.width() >= WIDE * plot.width()
             || (box.height() >= HIGH * plot.height() && box.width() >= STEEP * plot.width());
+    boolean flat = box.height() < FLAT * plot.height() && line.points().size() < POINTS;
     return large
+        && !flat
         && !line.isClosed()
         && !line.look().isPaper()
         && (box.width() >= STRAIGHT * plot.width() || !line.isStraight(BEND));

@@ -7,6 +7,7 @@ import commonsheet.sheet.Point;
 import commonsheet.sheet.Word;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -39,12 +40,7 @@ record Curves(List<Stroke> strokes, List<Trace> traces, List<Stroke> loose, Dash
       List<Patch> patches,
       List<Word> words) {
     List<Box> covers = covers(frame, patches, words);
-    Map<Look, List<Stroke>> looks = new LinkedHashMap<>();
-    for (Stroke stroke : strokes) {
-      if (!stroke.look().isPaper()) {
-        looks.computeIfAbsent(stroke.look(), look -> new ArrayList<>()).add(stroke);
-      }
-    }
+    Map<Look, List<Stroke>> looks = byLook(strokes);
     CurveSize size = new CurveSize(frame);
     List<Stroke> curves = new ArrayList<>();
     List<Stroke> loose = new ArrayList<>();
@@ -62,21 +58,50 @@ record Curves(List<Stroke> strokes, List<Trace> traces, List<Stroke> loose, Dash
     curves.sort(Comparator.comparingInt(Stroke::order));
     DashNames names = DashNames.of(curves.stream().map(Stroke::look).toList());
     List<Trace> traces = new ArrayList<>();
-    List<MarkerSeries> used = new ArrayList<>();
-    for (Stroke curve : curves) {
-      MarkerSeries on = markersOn(curve, markers, frame);
-      if (on != null) {
-        used.add(on);
-      }
-      traces.add(trace(curve, on, names));
-    }
+    Map<Stroke, MarkerSeries> marked = new IdentityHashMap<>();
+    List<Trace> rows = new ArrayList<>();
     for (MarkerSeries series : markers) {
-      if (!used.contains(series) && series.isRow(frame)) {
-        traces.addAll(MarkerCurves.of(series, frame, words));
+      Stroke curve = curveOf(series, curves, frame);
+      if (curve != null) {
+        marked.merge(curve, series, MarkerSeries::larger);
+      } else if (series.isRow(frame)) {
+        rows.addAll(MarkerCurves.of(series, frame, words));
       }
     }
+    for (Stroke curve : curves) {
+      traces.add(trace(curve, marked.get(curve), names));
+    }
+    traces.addAll(rows);
     return new Curves(curves, List.copyOf(traces), loose, names);
   }
+
+  /** Strokes that look the same, taking into account that drawn dashes are measured. */
+  private static Map<Look, List<Stroke>> byLook(List<Stroke> strokes) {
+    Map<Look, List<Stroke>> looks = new LinkedHashMap<>();
+    for (Stroke stroke : strokes) {
+      Look look = stroke.look();
+      if (look.isPaper()) {
+        continue;
+      }
+      Look known =
+          looks.containsKey(look)
+              ? look
+              : looks.keySet().stream()
+                  .filter(
+                      other ->
+                          other.rgb() == look.rgb()
+                              && Math.abs(other.width() - look.width()) <= SAME_WIDTH
+                              && !look.dash().isEmpty()
+                              && DashNames.isAlike(other.dash(), look.dash()))
+                  .findFirst()
+                  .orElse(look);
+      looks.computeIfAbsent(known, key -> new ArrayList<>()).add(stroke);
+    }
+    return looks;
+  }
+
+  /** Points by which the widths of the dashes of one line may differ. */
+  private static final double SAME_WIDTH = 0.25;
 
   private static List<Stroke> leaders(List<Stroke> curves, List<Word> words, Box frame) {
     List<Stroke> leaders = new ArrayList<>();
@@ -132,20 +157,19 @@ record Curves(List<Stroke> strokes, List<Trace> traces, List<Stroke> loose, Dash
     return true;
   }
 
-  /** The markers that sit on a curve, or null. */
-  private static MarkerSeries markersOn(Stroke curve, List<MarkerSeries> all, Box frame) {
-    MarkerSeries best = null;
-    double most = MOST;
-    for (MarkerSeries series : all) {
-      List<Point> centres = series.centresIn(frame);
+  /** Which curve a series of markers sits on, or null. */
+  private static Stroke curveOf(MarkerSeries series, List<Stroke> curves, Box frame) {
+    List<Point> centres = series.centresIn(frame);
+    Stroke best = null;
+    int most = (int) (MOST * centres.size());
+    for (Stroke curve : curves) {
       int on = 0;
       for (Point centre : centres) {
         on += Geometry.isOn(centre, curve.points(), ON_CURVE) ? 1 : 0;
       }
-      double share = on < 3 ? 0 : (double) on / centres.size();
-      if (share > most) {
-        most = share;
-        best = series;
+      if (on > most) {
+        most = on;
+        best = curve;
       }
     }
     return best;

@@ -22,8 +22,8 @@ final class DashJoiner {
   /** Length in points up to which a stroke is a dot, which has no direction. */
   private static final double DOT = 0.4;
 
-  /** Cosine of the angle by which a broken line may turn from one dash to the next: 40 degrees. */
-  private static final double ONWARD = 0.77;
+  /** Cosine of the angle by which a broken line may turn before and after a gap: 60 degrees. */
+  private static final double ONWARD = 0.5;
 
   /** Dashes from which a row of them is a broken line. */
   private static final int ROW = 3;
@@ -34,37 +34,46 @@ final class DashJoiner {
     List<Stroke> joined = new ArrayList<>();
     int i = 0;
     while (i < strokes.size()) {
-      int end = rowEnd(strokes, i);
-      if (end - i >= ROW) {
-        joined.add(row(strokes.subList(i, end)));
-      } else {
-        end = i + 1;
-        joined.add(strokes.get(i));
-      }
-      i = end;
+      List<Stroke> dashes = rowFrom(strokes, i);
+      joined.add(dashes.size() >= ROW ? row(dashes) : strokes.get(i));
+      i += dashes.size() >= ROW ? dashes.size() : 1;
     }
     return joined;
   }
 
-  private static int rowEnd(List<Stroke> strokes, int from) {
-    if (!isDash(strokes.get(from))) {
-      return from + 1;
+  /** The dashes that go on from one, each turned so that it begins where the last one points. */
+  private static List<Stroke> rowFrom(List<Stroke> strokes, int from) {
+    List<Stroke> dashes = new ArrayList<>();
+    Stroke last = strokes.get(from);
+    if (!isDash(last) || from + 1 == strokes.size()) {
+      return List.of(last);
     }
-    int next = from + 1;
-    double longest = strokes.get(from).length();
+    Stroke second = strokes.get(from + 1);
+    boolean backward = gap(last.reversed(), second) < gap(last, second);
+    last = backward ? last.reversed() : last;
+    dashes.add(last);
+    double longest = last.length();
     Point heading = null;
-    while (next < strokes.size() && isDash(strokes.get(next))) {
-      Stroke last = strokes.get(next - 1);
-      Stroke dash = strokes.get(next);
+    for (int i = from + 1; i < strokes.size() && isDash(strokes.get(i)); i++) {
+      Stroke next = strokes.get(i);
+      Stroke dash =
+          next.last().distance(last.last()) < next.first().distance(last.last())
+              ? next.reversed()
+              : next;
       longest = Math.max(longest, dash.length());
-      Point onward = onward(last, dash, longest, heading);
-      if (onward == null) {
+      heading = onward(last, dash, longest, heading);
+      if (heading == null) {
         break;
       }
-      heading = onward;
-      next++;
+      dashes.add(dash);
+      last = dash;
     }
-    return next;
+    return dashes;
+  }
+
+  /** How far the end of one stroke is from the nearer end of another. */
+  private static double gap(Stroke one, Stroke other) {
+    return Math.min(one.last().distance(other.first()), one.last().distance(other.last()));
   }
 
   private static boolean isDash(Stroke stroke) {

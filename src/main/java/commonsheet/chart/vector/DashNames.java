@@ -80,7 +80,8 @@ final class DashNames {
     return DashKind.of(look);
   }
 
-  private static boolean isAlike(List<Double> one, List<Double> other) {
+  /** Whether two lines are broken in the same way. */
+  static boolean isAlike(List<Double> one, List<Double> other) {
     if (one.size() != other.size()) {
       return false;
     }

@@ -134,8 +134,10 @@ final class FrameFinder {
     return values.stream().sorted().toList().get(values.size() / 2);
   }
 
+  /** Level lines of one extent that no upright line meets. */
   private void addLevelGrids() {
     List<Rule> left = new ArrayList<>(levels);
+    left.removeIf(level -> uprights.stream().anyMatch(upright -> level.meets(upright, MEETING)));
     while (!left.isEmpty()) {
       Rule first = left.get(0);
       List<Rule> same =
@@ -164,9 +166,9 @@ final class FrameFinder {
         double below = bottom.at() - left.to();
         boolean corner =
             apart > -MEETING
-                && apart < bottom.length() / 4
+                && apart < bottom.length() / 2
                 && below > -MEETING
-                && below < left.length() / 4;
+                && below < left.length() / 2;
         if (corner) {
           add(reached(left, bottom));
         }

@@ -1,6 +1,7 @@
 package commonsheet.chart.vector;
 
 import commonsheet.sheet.Box;
+import commonsheet.sheet.Point;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -35,7 +36,7 @@ record Grid(
   /** How far in points from a small plot its legend can stand. */
   private static final double FARTHEST = 100;
 
-  static Grid of(List<Rule> rules, Box frame) {
+  static Grid of(List<Rule> rules, List<Stroke> lines, Box frame) {
     List<Rule> near = rules.stream().filter(rule -> isNear(rule, frame)).toList();
     List<Double> uprights = new ArrayList<>(List.of(frame.x(), frame.right()));
     List<Double> levels = new ArrayList<>(List.of(frame.y(), frame.bottom()));
@@ -44,7 +45,9 @@ record Grid(
     Map<Look, Integer> looks = looksOfGrid(near, frame);
     for (Rule rule : near) {
       boolean grid = isGridLine(rule, frame);
-      if (grid && isCurve(rule, frame, looks)) {
+      if (isPartOfCurve(rule, lines, frame)) {
+        spanning.add(rule);
+      } else if (grid && isCurve(rule, frame, looks)) {
         spanning.add(rule);
       } else if (grid || isTick(rule, frame)) {
         (rule.level() ? levels : uprights).add(rule.at());
@@ -102,6 +105,38 @@ record Grid(
         && !Look.isGrey(rule.look().rgb())
         && looks.getOrDefault(rule.look(), 0) <= 1;
   }
+
+  /** Whether a level line in the plot ends where a line that looks the same goes on. */
+  private static boolean isPartOfCurve(Rule rule, List<Stroke> lines, Box frame) {
+    boolean inside =
+        rule.at() > frame.y() + 1
+            && rule.at() < frame.bottom() - 1
+            && rule.from() > frame.x() - 2
+            && rule.to() < frame.right() + 2;
+    if (!rule.level() || !inside || rule.length() < LONGEST_TICK) {
+      return false;
+    }
+    for (Stroke line : lines) {
+      boolean alike =
+          line.look().rgb() == rule.look().rgb()
+              && line.look().dash().isEmpty() == rule.look().dash().isEmpty()
+              && Math.abs(line.look().width() - rule.look().width()) <= SAME;
+      double reach = rule.look().dash().isEmpty() ? TOUCHING : GAP;
+      if (alike && (ends(line, rule.start(), reach) || ends(line, rule.end(), reach))) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static boolean ends(Stroke line, Point at, double within) {
+    return line.first().distance(at) <= within || line.last().distance(at) <= within;
+  }
+
+  /** Points within which a level piece and the rest of its curve touch, or leave a gap. */
+  private static final double TOUCHING = 0.15;
+
+  private static final double GAP = 6;
 
   private static boolean isTick(Rule rule, Box frame) {
     if (rule.length() > LONGEST_TICK) {

@@ -187,9 +187,14 @@ final class InkSorter {
 
   private boolean isPartOfLast(Stroke stroke) {
     Shape shape = shapes.get(shapes.size() - 1);
-    return shape.rgb() == stroke.look().rgb()
+    double size = Math.max(shape.box().width(), shape.box().height());
+    return stroke.length() <= LONGEST_BAR * size
+        && shape.rgb() == stroke.look().rgb()
         && shape.centre().distance(Geometry.centre(stroke.box())) < SAME_MARKER;
   }
+
+  /** How many times longer than a marker one of its bars can be; samples are longer. */
+  private static final double LONGEST_BAR = 1.6;
 
   private static boolean isMarkerBar(Stroke stroke) {
     return stroke.points().size() == 2 && stroke.length() > 1 && stroke.extent() <= Shape.LARGEST;
@@ -253,13 +258,24 @@ final class InkSorter {
       }
     } else {
       CentreLine.Found line = CentreLine.of(run);
-      if (line != null) {
+      boolean small = Math.max(bounds.width(), bounds.height()) <= Shape.LARGEST;
+      if (line != null && !(small && isLetter(line))) {
         strokes.add(Stroke.of(line.points(), filled(path, line.width()), path.order()));
       } else if (thin > Shape.LARGEST) {
         patches.add(new Patch(bounds, isFull(run, bounds), path.rgb(), path.order()));
       }
     }
   }
+
+  /** Whether a small outline is bent as the parts of letters are; dashes are nearly straight. */
+  private static boolean isLetter(CentreLine.Found line) {
+    Stroke middle = Stroke.of(line.points(), new Look(0, line.width(), List.of()), 0);
+    return line.width() > WIDEST_DASH
+        || middle.first().distance(middle.last()) < NEARLY_STRAIGHT * middle.length();
+  }
+
+  /** Share of its length that the ends of a dash lie apart, at least. */
+  private static final double NEARLY_STRAIGHT = 0.7;
 
   private static Look filled(DrawnPath path, double width) {
     return new Look(path.rgb(), Math.round(width * 5) / 5.0, List.of());

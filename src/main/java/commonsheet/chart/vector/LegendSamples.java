@@ -36,7 +36,7 @@ final class LegendSamples {
     this.traces = traces;
   }
 
-  List<Sample> find(List<Rule> loose, List<MarkerSeries> markers) {
+  List<Sample> find(List<Rule> loose, List<Shape> shapes, List<MarkerSeries> markers) {
     List<Sample> samples = new ArrayList<>();
     List<Shape> onLines = new ArrayList<>();
     for (Rule rule : loose) {
@@ -44,8 +44,11 @@ final class LegendSamples {
       if (!sized || !isBesideWord(rule.box(), words) || !looksLikeTrace(rule.look().rgb())) {
         continue;
       }
-      MarkerSeries on = markersOn(rule, markers, onLines);
-      InkStyle.Marker marker = on == null ? InkStyle.Marker.NONE : on.marker();
+      Shape on = markerOn(rule, shapes);
+      if (on != null) {
+        onLines.add(on);
+      }
+      InkStyle.Marker marker = on == null ? InkStyle.Marker.NONE : Outline.marker(on);
       samples.add(new Sample(rule.box(), names.style(rule.look(), marker)));
     }
     for (MarkerSeries series : markers) {
@@ -59,18 +62,21 @@ final class LegendSamples {
     return samples;
   }
 
-  private MarkerSeries markersOn(Rule rule, List<MarkerSeries> markers, List<Shape> used) {
-    MarkerSeries found = null;
-    for (MarkerSeries series : markers) {
-      for (Shape shape : series.shapes()) {
-        if (Geometry.distanceToSegment(shape.centre(), rule.start(), rule.end()) < 0.6) {
-          used.add(shape);
-          found = series;
-        }
+  /** The marker in the middle of a sample, or null. */
+  private static Shape markerOn(Rule rule, List<Shape> shapes) {
+    for (Shape shape : shapes) {
+      if (Math.abs(shape.centre().y() - rule.at()) < ON_LINE
+          && shape.centre().x() > rule.from() - ON_LINE
+          && shape.centre().x() < rule.to() + ON_LINE
+          && Look.difference(shape.rgb(), rule.look().rgb()) <= SAME_COLOUR) {
+        return shape;
       }
     }
-    return found;
+    return null;
   }
+
+  /** Points by which the middle of a marker may lie off its line. */
+  private static final double ON_LINE = 0.8;
 
   private boolean isMarkerSample(Shape shape, MarkerSeries series) {
     boolean known =

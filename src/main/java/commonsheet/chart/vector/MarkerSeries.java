@@ -33,7 +33,21 @@ record MarkerSeries(List<Shape> shapes, InkStyle.Marker marker, int rgb, double 
         && a.runs().size() == b.runs().size()
         && a.runs().get(0).size() == b.runs().get(0).size()
         && Math.abs(a.box().width() - b.box().width()) <= SAME_SIZE
-        && Math.abs(a.box().height() - b.box().height()) <= SAME_SIZE;
+        && Math.abs(a.box().height() - b.box().height()) <= SAME_SIZE
+        && isSameOutline(a, b);
+  }
+
+  private static boolean isSameOutline(Shape a, Shape b) {
+    List<Point> one = a.runs().get(0);
+    List<Point> other = b.runs().get(0);
+    for (int i = 0; i < one.size(); i++) {
+      double dx = one.get(i).x() - a.centre().x() - other.get(i).x() + b.centre().x();
+      double dy = one.get(i).y() - a.centre().y() - other.get(i).y() + b.centre().y();
+      if (Math.hypot(dx, dy) > 2 * SAME_SIZE) {
+        return false;
+      }
+    }
+    return true;
   }
 
   static List<MarkerSeries> find(List<Shape> shapes, Box frame) {
@@ -74,6 +88,11 @@ record MarkerSeries(List<Shape> shapes, InkStyle.Marker marker, int rgb, double 
       rows += series.isRow(frame) ? 1 : 0;
     }
     return rows;
+  }
+
+  /** The one of two series that has more markers. */
+  MarkerSeries larger(MarkerSeries other) {
+    return other.shapes.size() > shapes.size() ? other : this;
   }
 
   /** Whether its markers go on across the plot as a curve does, rather than as letters. */

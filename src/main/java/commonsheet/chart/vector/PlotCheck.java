@@ -17,6 +17,9 @@ final class PlotCheck {
   /** Share of the area of the smaller of two boxes from which they are one plot seen twice. */
   private static final double SAME = 0.2;
 
+  /** Boxes in a box that are compared with each other. */
+  private static final int MOST_HELD = 40;
+
   private final PageInk ink;
   private final TickWords numbers;
 
@@ -36,6 +39,8 @@ final class PlotCheck {
         rated.add(new Rated(box, rate));
       }
     }
+    List<Rated> panels = rated.stream().filter(one -> isPanel(one.box(), rated)).toList();
+    rated.removeAll(panels);
     rated.sort(Comparator.comparingDouble(Rated::rate).reversed());
     List<Box> kept = new ArrayList<>();
     for (Rated one : rated) {
@@ -45,6 +50,24 @@ final class PlotCheck {
     }
     kept.sort(Comparator.comparingDouble(Box::y).thenComparingDouble(Box::x));
     return kept;
+  }
+
+  /** Whether a box holds two plots beside or above each other. */
+  private static boolean isPanel(Box box, List<Rated> all) {
+    List<Box> held =
+        all.stream()
+            .map(Rated::box)
+            .filter(other -> other != box && Geometry.contains(Geometry.grown(box, 1), other))
+            .limit(MOST_HELD)
+            .toList();
+    for (Box one : held) {
+      for (Box other : held) {
+        if (!overlap(one, other)) {
+          return true;
+        }
+      }
+    }
+    return false;
   }
 
   private static boolean overlap(Box a, Box b) {

@@ -32,7 +32,7 @@ final class PlotReader {
 
   Plot read() {
     List<Word> around = wordsAround();
-    Grid grid = Grid.of(ink.rules(), frame);
+    Grid grid = Grid.of(ink.rules(), ink.lines(), frame);
     Arrows arrows = Arrows.find(ink, grid, frame);
     List<Rule> loose = arrows.withoutRules(grid.loose());
     List<MarkerSeries> markers = MarkerSeries.find(ink.shapes(), frame);
@@ -44,7 +44,7 @@ final class PlotReader {
     pointers.addAll(Leaders.find(curves.loose(), loose, curves.strokes(), around, frame));
     List<Sample> samples =
         new LegendSamples(around, traces, curves.names())
-            .find(loose, markers).stream().filter(this::isOwn).toList();
+            .find(loose, ink.shapes(), markers).stream().filter(this::isOwn).toList();
     return new Plot(
         page,
         frame,

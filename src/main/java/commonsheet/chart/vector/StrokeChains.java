@@ -2,6 +2,7 @@ package commonsheet.chart.vector;
 
 import commonsheet.sheet.Point;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 
 /** Joins strokes of one look that are drawn one after the other, each beginning where one ended. */
@@ -31,15 +32,21 @@ final class StrokeChains {
       return false;
     }
     Point end = points.get(points.size() - 1);
-    boolean onward = isSame(end, next.first()) || isSame(end, next.last());
-    if (!onward && pieces == 1 && first.length() > 0) {
-      Point start = points.get(0);
-      if (isSame(start, next.first()) || isSame(start, next.last())) {
-        java.util.Collections.reverse(points);
-        return true;
-      }
+    boolean single = next.points().size() == 2;
+    if (first.length() > 0 && (isSame(end, next.first()) || (single && isSame(end, next.last())))) {
+      return true;
     }
-    return onward && first.length() > 0;
+    Point start = points.get(0);
+    boolean turned =
+        pieces == 1
+            && single
+            && first.points().size() == 2
+            && first.length() > 0
+            && (isSame(start, next.first()) || isSame(start, next.last()));
+    if (turned) {
+      Collections.reverse(points);
+    }
+    return turned;
   }
 
   private static boolean isSame(Point a, Point b) {

@@ -22,6 +22,11 @@ final class TickWords {
   /** Points between the middles of two labels of one axis. */
   private static final double APART = 5;
 
+  /** How far in points behind a label others of its row, or its column, can stand. */
+  private static final double ROW = 5;
+
+  private static final double COLUMN = 18;
+
   /** Share of the steps from label to label that must go the same way; some words are misread. */
   private static final double IN_ORDER = 0.75;
 
@@ -54,7 +59,7 @@ final class TickWords {
     return inOrder(box.x(), box.right(), true, word -> box.y() - word.bottom());
   }
 
-  private record Label(double place, double value) {}
+  private record Label(double place, double off, double value) {}
 
   /**
    * The labels along a side that rise or fall all the way, as ticks do; numbers of a table or of
@@ -68,10 +73,31 @@ final class TickWords {
       double off = gap.applyAsDouble(box);
       boolean near = off >= -OVERLAP && off <= FARTHEST;
       if (near && place >= from - BEYOND && place <= to + BEYOND) {
-        labels.add(new Label(place, value(word.text())));
+        labels.add(new Label(place, off, value(word.text())));
       }
     }
-    labels.sort(Comparator.comparingDouble(Label::place));
+    List<Label> row = fullest(labels, level ? ROW : COLUMN);
+    row.sort(Comparator.comparingDouble(Label::place));
+    return inOrder(row);
+  }
+
+  /** The labels that stand about as far off, where most do; the nearest of equally many. */
+  private static List<Label> fullest(List<Label> labels, double depth) {
+    labels.sort(Comparator.comparingDouble(Label::off));
+    List<Label> best = new ArrayList<>();
+    for (int i = 0; i < labels.size(); i++) {
+      int end = i;
+      while (end < labels.size() && labels.get(end).off() <= labels.get(i).off() + depth) {
+        end++;
+      }
+      if (end - i > best.size()) {
+        best = new ArrayList<>(labels.subList(i, end));
+      }
+    }
+    return best;
+  }
+
+  private static int inOrder(List<Label> labels) {
     int rising = 0;
     int falling = 0;
     int places = labels.isEmpty() ? 0 : 1;

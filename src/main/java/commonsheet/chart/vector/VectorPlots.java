@@ -9,6 +9,9 @@ import java.util.List;
 
 /** Finds the plots a page draws as paths, and what is drawn in each. */
 public final class VectorPlots {
+  /** Share of both sides of the page from which a box goes around the page, not around a plot. */
+  private static final double PAGE = 0.9;
+
   private VectorPlots() {}
 
   /**
@@ -22,7 +25,10 @@ public final class VectorPlots {
     if (ink.lines().isEmpty() && ink.shapes().isEmpty()) {
       return List.of();
     }
-    List<Box> frames = new PlotCheck(ink, words).plots(FrameFinder.find(ink));
+    List<Box> boxes = new ArrayList<>(FrameFinder.find(ink));
+    boxes.removeIf(
+        box -> box.width() > PAGE * drawing.width() && box.height() > PAGE * drawing.height());
+    List<Box> frames = new PlotCheck(ink, words).plots(boxes);
     List<Plot> plots = new ArrayList<>();
     for (Box frame : frames) {
       Plot plot = new PlotReader(ink, frame, others(frame, frames), words, drawing.page()).read();

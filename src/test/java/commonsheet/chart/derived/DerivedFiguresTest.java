@@ -151,7 +151,11 @@ class DerivedFiguresTest {
   @Test
   void whereTheLowestLoadDoesNotReachTheCutOffThereIsNoRelativeCapacity() throws IOException {
     Curve slow =
-        Cells.curve("c1", Cells.to(2.7, Cells.rate(0.1)), List.of(List.of(0.0, 4.0), List.of(2.7, 2.9)), Cells.EXACT);
+        Cells.curve(
+            "c1",
+            Cells.to(2.7, Cells.rate(0.1)),
+            List.of(List.of(0.0, 4.0), List.of(2.7, 2.9)),
+            Cells.EXACT);
     Curve one = curve("c2", "1", OpenData.kokam("1"), 2.7);
     Curve two = curve("c3", "2", OpenData.kokam("2"), 2.7);
     CellRecord record = Cells.derived(Cells.with(List.of(), List.of(slow, one, two)));

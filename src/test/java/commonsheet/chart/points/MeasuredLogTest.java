@@ -64,6 +64,19 @@ class MeasuredLogTest {
     assertEquals(64, curve.evidence().sha256().length());
   }
 
+  /**
+   * Ten seconds at 2 A before the first sample under load are 5.6 mAh; digits are whole amperes.
+   */
+  @Test
+  void theUncertaintyIsWhatTheLogLeavesOpen() throws Exception {
+    Curve curve = only(BDF + HOUR);
+    assertEquals(20.0 / 3600 + 0.5, curve.uncertainty().x(), 1e-6);
+    assertEquals(0.05, curve.uncertainty().y(), 1e-9);
+    curve = only(BDF + "0,-2.00,4.000\n1800,-2.00,3.500\n3600,-2.00,3.000\n");
+    assertEquals(0.005, curve.uncertainty().x(), 1e-9);
+    assertEquals(0.001, curve.uncertainty().y(), 1e-9);
+  }
+
   /** The names of the Battery Data Format for people, for machines and as IRIs; plain ones. */
   @ParameterizedTest
   @ValueSource(
