@@ -124,7 +124,7 @@ final class AxesReader {
           Math.max(
               Math.abs(other.scale().value(top) - axis.scale().value(top)),
               Math.abs(other.scale().value(bottom) - axis.scale().value(bottom)));
-      if (off < 0.01 * span) {
+      if (off < 0.03 * span) {
         return true;
       }
     }

@@ -161,7 +161,8 @@ final class AxisScales {
   private boolean belongs(Side side, Box box) {
     double height = box.height();
     double outside = side.outside(box, frame);
-    if (outside < -0.6 * height || outside > FARTHEST * height) {
+    double farthest = side == Side.RIGHT ? FARTHEST / 2 : FARTHEST;
+    if (outside < -0.6 * height || outside > farthest * height) {
       return false;
     }
     double along = side.along(box);

@@ -22,6 +22,9 @@ final class Captions {
   /** Without a heading, conditions stand no farther from the chart than this. */
   private static final double NEAR = 4;
 
+  /** Words of a heading stand closer than this. */
+  private static final double HEADING_GAP = 1;
+
   /** Condition lines follow each other no farther than this. */
   private static final double FOLLOWING = 1.2;
 
@@ -75,7 +78,7 @@ final class Captions {
     if (title != null) {
       said = said.and(reader.read(title.text(), Context.UNSAID));
     }
-    return new Read(title == null ? null : title.text(), said, conditions);
+    return new Read(title == null ? null : own(title), said, conditions);
   }
 
   /** Speaks of charge or discharge, of an end or a rest, and says so with figures. */
@@ -138,6 +141,18 @@ final class Captions {
     return reach;
   }
 
+  /** The part of a heading's line that is the chart's, without words of a column beside it. */
+  private String own(Phrase title) {
+    Phrase own = null;
+    for (Phrase part : Phrase.among(title.words(), HEADING_GAP, List.of())) {
+      boolean over = part.box().right() > whole.x() && part.box().x() < whole.right();
+      if (over && (own == null || unlikely(part) < unlikely(own))) {
+        own = part;
+      }
+    }
+    return own == null ? title.text() : own.text();
+  }
+
   /** In the plot, or over it up to its heading, or close over or under it. */
   private boolean isBy(Phrase line, Phrase title, Box reach) {
     double away = Math.max(reach.y() - line.box().bottom(), line.box().y() - reach.bottom());
@@ -147,6 +162,13 @@ final class Captions {
             && line.box().y() >= title.box().y()
             && line.box().y() < whole.y();
     boolean level = line.box().sharedWidth(whole) > 0.3;
+    boolean beyond =
+        title != null
+            && title.box().bottom() < whole.y()
+            && line.box().bottom() < title.box().y() + 1;
+    if (beyond) {
+      return false;
+    }
     return away <= 0 || (level && (underHeading || away < NEAR * line.lineHeight()));
   }
 
