@@ -1,6 +1,7 @@
 package commonsheet.chart;
 
 import commonsheet.chart.plot.Plot;
+import commonsheet.chart.plot.Sample;
 import commonsheet.sheet.Box;
 import commonsheet.sheet.Word;
 import java.util.ArrayList;
@@ -67,7 +68,10 @@ final class AxesReader {
   private PlotAxes titled(
       List<ReadAxis> level, List<ReadAxis> upright, Set<Word> claimed, List<String> faults) {
     List<Word> rest = plot.words().stream().filter(word -> !claimed.contains(word)).toList();
-    AxisTitles titles = new AxisTitles(plot.frame(), Phrase.among(rest, TITLE_GAP, List.of()));
+    List<Box> walls = plot.samples().stream().map(Sample::box).toList();
+    List<Phrase> phrases =
+        Phrase.among(rest, TITLE_GAP, walls).stream().filter(phrase -> !inLegend(phrase)).toList();
+    AxisTitles titles = new AxisTitles(plot.frame(), phrases);
     ReadAxis x = level.isEmpty() ? null : titles.titled(level.get(0), null);
     List<ReadAxis> ys = new ArrayList<>();
     for (int i = 0; i < upright.size(); i++) {
@@ -85,6 +89,19 @@ final class AxesReader {
     level.forEach(axis -> outvoted.addAll(outvoted(axis)));
     upright.forEach(axis -> outvoted.addAll(outvoted(axis)));
     return new PlotAxes(x, ys, claimed, Box.around(boxes), faults, outvoted);
+  }
+
+  /** Words behind a sample name a curve, not an axis. */
+  private boolean inLegend(Phrase phrase) {
+    double line = phrase.lineHeight();
+    for (Sample sample : plot.samples()) {
+      double behind = phrase.box().x() - sample.box().right();
+      boolean level = Math.abs(phrase.box().centreY() - sample.box().centreY()) < 0.6 * line;
+      if (phrase.turn() == 0 && level && behind > -0.5 * line && behind < 3 * line) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** The numbers of the next axis on the same side, beyond which no title of this one stands. */
@@ -107,7 +124,7 @@ final class AxesReader {
           Math.max(
               Math.abs(other.scale().value(top) - axis.scale().value(top)),
               Math.abs(other.scale().value(bottom) - axis.scale().value(bottom)));
-      if (off < 0.01 * span) {
+      if (off < 0.03 * span) {
         return true;
       }
     }

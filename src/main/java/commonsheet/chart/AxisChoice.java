@@ -27,7 +27,7 @@ record AxisChoice(ReadAxis axis, AxisMeasure measure, List<String> doubts) {
     List<AxisChoice> ways = new ArrayList<>();
     for (ReadAxis axis : axes) {
       for (AxisMeasure measure : axis.titles()) {
-        ways.add(new AxisChoice(axis, measure, List.of()));
+        ways.add(new AxisChoice(axis, measure, doubts(axis)));
       }
     }
     List<ReadAxis> untitled = axes.stream().filter(axis -> axis.titles().isEmpty()).toList();
@@ -40,7 +40,7 @@ record AxisChoice(ReadAxis axis, AxisMeasure measure, List<String> doubts) {
     if (ways.size() == 1 && (axes.size() == 1 || kind != ChartKind.CHARGE)) {
       return axes.size() == 1 ? ways.get(0) : ways.get(0).doubted(several());
     }
-    return ways.isEmpty() ? guessed(axes, kind) : byShape(trace, ways, kind, frame);
+    return ways.isEmpty() ? null : byShape(trace, ways, kind, frame);
   }
 
   private static AxisChoice named(Measure named, List<AxisChoice> ways, List<ReadAxis> untitled) {
@@ -52,6 +52,10 @@ record AxisChoice(ReadAxis axis, AxisMeasure measure, List<String> doubts) {
     return untitled.size() == 1
         ? new AxisChoice(untitled.get(0), new AxisMeasure(named, null), List.of())
         : null;
+  }
+
+  private static List<String> doubts(ReadAxis axis) {
+    return axis.titleDoubt() == null ? List.of() : List.of(axis.titleDoubt());
   }
 
   private AxisChoice doubted(String doubt) {
@@ -77,25 +81,5 @@ record AxisChoice(ReadAxis axis, AxisMeasure measure, List<String> doubts) {
                 + only.measure.measure().quantity()
                 + ".")
         : ways.get(0).doubted(several());
-  }
-
-  /** An axis without a title that can only be volts of a cell, or the capacity over cycles. */
-  private static AxisChoice guessed(List<ReadAxis> axes, ChartKind kind) {
-    ReadAxis axis = axes.get(0);
-    double least = Double.MAX_VALUE;
-    double most = -Double.MAX_VALUE;
-    for (ScaleFit.Mark mark : axis.fit().in()) {
-      least = Math.min(least, mark.value());
-      most = Math.max(most, mark.value());
-    }
-    boolean volts = axes.size() == 1 && least >= 1 && most <= 5.5 && most > 2.5;
-    if (!volts || kind == ChartKind.CYCLE_LIFE) {
-      return null;
-    }
-    Measure voltage = new Measure("voltage", "V");
-    return new AxisChoice(
-        axis,
-        new AxisMeasure(voltage, null),
-        List.of("The y axis has no title; its numbers are taken for volts."));
   }
 }

@@ -44,6 +44,8 @@ final class AxisScales {
   /** Words closer than this, in heights of a line, go on with the number. */
   private static final double BESIDE = 0.6;
 
+  private static final double BESIDE_SAMPLE = 3;
+
   /** The numbers of an axis reach over more of it than this. */
   private static final double LEAST_REACH = 0.4;
 
@@ -93,7 +95,8 @@ final class AxisScales {
     double reach = Math.abs(marks.get(in - 1).at() - marks.get(0).at());
     double length = axis.side().level() ? frame.width() : frame.height();
     boolean second = axis.side() == Side.RIGHT || axis.side() == Side.TOP;
-    return (in == labels || (in >= 3 && in * 2 > labels))
+    int needed = second ? labels - labels / 6 : labels / 2 + 1;
+    return (in == labels || (in >= 3 && in >= needed))
         && (reach >= LEAST_REACH * length || !second);
   }
 
@@ -132,25 +135,34 @@ final class AxisScales {
     Box box = label.box();
     for (Word word : plot.words()) {
       boolean beside =
-          !label.words().contains(word) && word.turn() == 0 && isBeside(box, word.box());
+          !label.words().contains(word)
+              && word.turn() == 0
+              && isBeside(box, word.box(), BESIDE, Math.min(box.height(), word.box().height()));
       if (beside && word.text().chars().anyMatch(Character::isLetter)) {
         return false;
       }
     }
-    return plot.samples().stream().noneMatch(sample -> isBeside(box, sample.box()));
+    return plot.samples().stream()
+        .noneMatch(sample -> isBeside(box, sample.box(), BESIDE_SAMPLE, box.height()));
   }
 
-  private static boolean isBeside(Box box, Box other) {
+  /**
+   * Whether two boxes stand side by side on a line.
+   *
+   * @param most the widest gap, in heights of the line
+   */
+  private static boolean isBeside(Box box, Box other, double most, double line) {
     double gap = Math.max(other.x() - box.right(), box.x() - other.right());
-    return gap > -0.5 * box.height()
-        && gap < BESIDE * box.height()
-        && Math.abs(box.centreY() - other.centreY()) < 0.5 * box.height();
+    return gap > -0.5 * line
+        && gap < most * line
+        && Math.abs(box.centreY() - other.centreY()) < 0.5 * line;
   }
 
   private boolean belongs(Side side, Box box) {
     double height = box.height();
     double outside = side.outside(box, frame);
-    if (outside < -0.6 * height || outside > FARTHEST * height) {
+    double farthest = side == Side.RIGHT ? FARTHEST / 2 : FARTHEST;
+    if (outside < -0.6 * height || outside > farthest * height) {
       return false;
     }
     double along = side.along(box);

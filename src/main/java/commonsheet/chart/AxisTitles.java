@@ -37,7 +37,7 @@ final class AxisTitles {
       beside = onTop(axis);
     }
     for (Phrase phrase : beside) {
-      for (AxisMeasure measure : TitleReader.read(phrase.text())) {
+      for (AxisMeasure measure : read(phrase)) {
         if (measures.stream().noneMatch(known -> known.measure().equals(measure.measure()))) {
           measures.add(measure);
         }
@@ -119,7 +119,17 @@ final class AxisTitles {
     String text = ChartText.folded(phrase.text());
     return text.length() <= 80
         && !text.matches(".*\\d\\s*(V|m?A|°C|C|It)\\b.*")
-        && !TitleReader.read(text).isEmpty();
+        && !read(phrase).isEmpty();
+  }
+
+  /** One or two signs on their side are more often a misread word than a unit. */
+  private static List<AxisMeasure> read(Phrase phrase) {
+    if (phrase.recognised() && phrase.turn() != 0 && phrase.text().length() < 3) {
+      return List.of();
+    }
+    return phrase.recognised()
+        ? TitleReader.readRecognised(phrase.text())
+        : TitleReader.read(phrase.text());
   }
 
   /** Units behind the numbers settle what the title leaves open, or stand for a title. */
@@ -127,6 +137,11 @@ final class AxisTitles {
     TradeUnit unit = null;
     for (ScaleFit.Mark mark : axis.fit().in()) {
       unit = unit == null ? mark.label().unit() : unit;
+    }
+    if (unit == null && measures.isEmpty() && !axis.side().level() && AxisUnits.areVolts(axis)) {
+      AxisMeasure volts = new AxisMeasure(new Measure("voltage", "V"), null);
+      return axis.titled(
+          List.of(volts), null, "The y axis has no title; its numbers are taken for volts.");
     }
     if (unit == null) {
       return axis.titled(measures, printed, null);

@@ -31,7 +31,9 @@ final class AxisUnits {
     TradeUnit unit = shown.unit();
     if (unit == null) {
       unit = inferred(axis, measure);
-      boolean certain = List.of("cycles", "temperature").contains(measure.quantity());
+      boolean certain =
+          List.of("cycles", "temperature").contains(measure.quantity())
+              || (measure.quantity().equals("voltage") && areVolts(axis));
       if (!certain) {
         doubts.add(
             "The "
@@ -55,6 +57,17 @@ final class AxisUnits {
       scale = scale.converted(value -> Units.convert(value, from, to));
     }
     return new Canonical(scale, to, from, doubts);
+  }
+
+  /** Whether the numbers of an axis can only be the volts of a cell. */
+  static boolean areVolts(ReadAxis axis) {
+    double least = Double.MAX_VALUE;
+    double most = -Double.MAX_VALUE;
+    for (ScaleFit.Mark mark : axis.fit().in()) {
+      least = Math.min(least, mark.value());
+      most = Math.max(most, mark.value());
+    }
+    return least >= 1 && most > 2.5 && most <= 5.5;
   }
 
   private static String words(Measure measure) {

@@ -22,6 +22,12 @@ final class Captions {
   /** Without a heading, conditions stand no farther from the chart than this. */
   private static final double NEAR = 4;
 
+  /** Words of a heading stand closer than this. */
+  private static final double HEADING_GAP = 1;
+
+  /** Condition lines follow each other no farther than this. */
+  private static final double FOLLOWING = 1.2;
+
   private final Box whole;
   private final List<Phrase> lines;
   private final ConditionReader reader;
@@ -51,15 +57,12 @@ final class Captions {
   /** Title and conditions. */
   Read read() {
     Phrase title = title();
-    Box reach = whole;
+    Box reach = reach(title);
     Set<Phrase> conditions = new LinkedHashSet<>();
     ConditionReader.Said said = ConditionReader.Said.NOTHING;
     Context context = Context.UNSAID;
     Phrase above = null;
     for (Phrase line : lines) {
-      if (line.turn() == 0 && line.equals(title)) {
-        reach = reach.union(line.box());
-      }
       if (line.turn() != 0 || line.equals(title) || !isBy(line, title, reach)) {
         continue;
       }
@@ -69,14 +72,13 @@ final class Captions {
         said = said.and(reader.read(line.text(), context));
         context = reader.contextAfter(line.text(), context);
         conditions.add(line);
-        reach = reach.union(line.box());
         above = line;
       }
     }
     if (title != null) {
       said = said.and(reader.read(title.text(), Context.UNSAID));
     }
-    return new Read(title == null ? null : title.text(), said, conditions);
+    return new Read(title == null ? null : own(title), said, conditions);
   }
 
   /** Speaks of charge or discharge, of an end or a rest, and says so with figures. */
@@ -117,6 +119,40 @@ final class Captions {
         && above.box().sharedWidth(line.box()) > 0.3;
   }
 
+  /** The chart with its heading and the condition lines that follow each other away from it. */
+  private Box reach(Phrase title) {
+    Box reach = title == null ? whole : whole.union(title.box());
+    for (boolean grown = true; grown; ) {
+      Box before = reach;
+      for (Phrase line : lines) {
+        double away = Math.max(before.y() - line.box().bottom(), line.box().y() - before.bottom());
+        boolean next = away < (before.equals(whole) ? NEAR : FOLLOWING) * line.lineHeight();
+        boolean beyondTitle = title != null && line.box().bottom() < title.box().y();
+        if (line.turn() == 0
+            && next
+            && !beyondTitle
+            && line.box().sharedWidth(whole) > 0.3
+            && isConditionLine(line)) {
+          reach = reach.union(line.box());
+        }
+      }
+      grown = !reach.equals(before);
+    }
+    return reach;
+  }
+
+  /** The part of a heading's line that is the chart's, without words of a column beside it. */
+  private String own(Phrase title) {
+    Phrase own = null;
+    for (Phrase part : Phrase.among(title.words(), HEADING_GAP, List.of())) {
+      boolean over = part.box().right() > whole.x() && part.box().x() < whole.right();
+      if (over && (own == null || unlikely(part) < unlikely(own))) {
+        own = part;
+      }
+    }
+    return own == null ? title.text() : own.text();
+  }
+
   /** In the plot, or over it up to its heading, or close over or under it. */
   private boolean isBy(Phrase line, Phrase title, Box reach) {
     double away = Math.max(reach.y() - line.box().bottom(), line.box().y() - reach.bottom());
@@ -126,7 +162,14 @@ final class Captions {
             && line.box().y() >= title.box().y()
             && line.box().y() < whole.y();
     boolean level = line.box().sharedWidth(whole) > 0.3;
-    return away < 0 || (level && (underHeading || away < NEAR * line.lineHeight()));
+    boolean beyond =
+        title != null
+            && title.box().bottom() < whole.y()
+            && line.box().bottom() < title.box().y() + 1;
+    if (beyond) {
+      return false;
+    }
+    return away <= 0 || (level && (underHeading || away < NEAR * line.lineHeight()));
   }
 
   private Phrase title() {
@@ -161,6 +204,8 @@ final class Captions {
     cost -= words.kinds().isIn(lower) ? 6 : 0;
     cost -= words.measures().isIn(lower) ? 2 : 0;
     cost -= NUMBERED.matcher(lower).matches() ? 3 : 0;
+    cost -= 4 * Math.max(0, Math.min(1, line.lineHeight() / medianHeight() - 1));
+    cost -= line.words().get(0).bold() ? 2 : 0;
     cost += line.box().y() > whole.y() ? 1 : 0;
     return cost;
   }

@@ -1,6 +1,7 @@
 package commonsheet.chart;
 
 import commonsheet.chart.plot.Plot;
+import commonsheet.chart.plot.Pointer;
 import commonsheet.chart.plot.Sample;
 import commonsheet.chart.plot.Trace;
 import commonsheet.quantity.NumberStyle;
@@ -54,7 +55,7 @@ final class ChartAssembly {
     List<Curve> curves = new ArrayList<>();
     Conditions common = CommonConditions.of(kind, captions.said());
     if (axes.faults().isEmpty()) {
-      List<NamedTrace> named = named(traces, captions, kind);
+      List<NamedTrace> named = named(traces, lines.leaders(), captions, kind);
       curves.addAll(new CurveFamily(plot, axes, kind, common, capacity).curves(named, findings));
     } else {
       findings.add(noScale());
@@ -64,16 +65,46 @@ final class ChartAssembly {
         plot.page(), plot.frame(), captions.title(), kind.label(), common, curves, findings);
   }
 
-  private List<NamedTrace> named(List<Trace> traces, Captions.Read captions, ChartKind kind) {
+  private List<NamedTrace> named(
+      List<Trace> traces, List<Pointer> leaders, Captions.Read captions, ChartKind kind) {
     Set<Word> said = new HashSet<>();
     captions.lines().forEach(line -> said.addAll(line.words()));
     List<Box> walls = plot.samples().stream().map(Sample::box).toList();
-    List<Word> rest = words.stream().filter(word -> !said.contains(word)).toList();
+    List<Word> rest =
+        words.stream().filter(word -> !said.contains(word) && !isSample(word)).toList();
     List<Phrase> phrases = new ArrayList<>(Phrase.among(rest, LABEL_GAP, walls));
     phrases.removeIf(phrase -> phrase.text().equals(captions.title()));
     LabelReader reader = new LabelReader(kind.context(), style);
-    List<CurveLabel> labels = new CurveLabels(plot, phrases, reader).find();
+    List<CurveLabel> labels = new CurveLabels(withLeaders(leaders), phrases, reader).find();
     return new Naming(traces, labels, plot.frame(), kind).named();
+  }
+
+  /** The dashes of a sample taken for writing. */
+  private boolean isSample(Word word) {
+    return word.recognised()
+        && word.text().chars().noneMatch(Character::isLetterOrDigit)
+        && plot.samples().stream()
+            .anyMatch(
+                sample ->
+                    sample.box().sharedWidth(word.box()) > 0.3
+                        && Math.abs(sample.box().centreY() - word.box().centreY())
+                            < word.box().height());
+  }
+
+  private Plot withLeaders(List<Pointer> leaders) {
+    List<Pointer> pointers = new ArrayList<>(plot.pointers());
+    pointers.addAll(leaders);
+    return new Plot(
+        plot.page(),
+        plot.frame(),
+        plot.ink(),
+        plot.pixel(),
+        plot.uprights(),
+        plot.levels(),
+        plot.traces(),
+        plot.samples(),
+        pointers,
+        plot.words());
   }
 
   private ChartKind kind(Captions.Read captions, List<Trace> traces) {

@@ -14,7 +14,7 @@ final class CurveFamily {
   private static final String SOURCE = "common practice, no source";
 
   /** Recognised words below this confidence are not relied on. */
-  private static final double CONFIDENT = 0.6;
+  private static final double CONFIDENT = 0.5;
 
   /** A stated and a drawn current that differ by less are the same. */
   private static final double SAME_CURRENT = 0.03;
@@ -160,6 +160,10 @@ final class CurveFamily {
     List<String> doubts = new ArrayList<>();
     if (label.meaning().isEmpty() && curves > 1) {
       doubts.add("The label \"" + label.text() + "\" states no condition that could be read.");
+    }
+    boolean open = label.text().indexOf('(') >= 0 && label.text().indexOf(')') < 0;
+    if (open) {
+      doubts.add("The label \"" + label.text() + "\" is cut off.");
     }
     boolean recognised = label.phrase().recognised();
     if (recognised && !(label.meaning().plain() && label.phrase().confidence() >= CONFIDENT)) {

@@ -42,7 +42,8 @@ final class CurveGeometry {
     return least;
   }
 
-  private static double distance(Point from, Point to, Point place) {
+  /** Distance of a place from the straight piece between two others. */
+  static double distance(Point from, Point to, Point place) {
     double dx = to.x() - from.x();
     double dy = to.y() - from.y();
     double length = dx * dx + dy * dy;

@@ -23,6 +23,9 @@ final class CurveLabels {
   /** Words stand no farther behind their sample than this, in heights of a line. */
   private static final double BEHIND_SAMPLE = 3;
 
+  /** Recognised words can take in the end of their sample. */
+  private static final double OVER_SAMPLE = 2.5;
+
   private static final double POINTER_REACH = 0.9;
 
   private final Plot plot;
@@ -47,14 +50,25 @@ final class CurveLabels {
       List<Sample> shown = samples.getOrDefault(phrase, List.of());
       List<Pointer> pointers = pointers(phrase);
       LabelMeaning meaning = letters.get(ChartText.folded(phrase.text()));
-      meaning = meaning == null ? reader.read(phrase.text()) : meaning;
+      meaning = meaning == null ? meaning(phrase) : meaning;
       boolean inReach = inReach(phrase.box());
       boolean names = !shown.isEmpty() || (inReach && says(meaning));
-      if (names && phrase.turn() == 0) {
+      if (names && phrase.turn() == 0 && !isNumber(phrase)) {
         labels.add(new CurveLabel(phrase, meaning, shown, pointers));
       }
     }
     return settled(labels);
+  }
+
+  /** Signs seen before recognised words are the end of their sample. */
+  private LabelMeaning meaning(Phrase phrase) {
+    String text = phrase.text();
+    return reader.read(phrase.recognised() ? text.replaceAll("^[^\\p{L}\\p{N}+-]+", "") : text);
+  }
+
+  /** A bare number is no label: it has strayed from an axis, or says nothing. */
+  private static boolean isNumber(Phrase phrase) {
+    return ChartText.folded(phrase.text()).matches("[-+=~.·\\s]*[0-9.,\\s]*[-=~.·\\s]*");
   }
 
   /** A voltage alone is a mark on the chart, not the name of a curve. */
@@ -78,6 +92,9 @@ final class CurveLabels {
   private Map<Phrase, List<Sample>> besideSamples() {
     Map<Phrase, List<Sample>> beside = new LinkedHashMap<>();
     for (Sample sample : plot.samples()) {
+      if (isWriting(sample)) {
+        continue;
+      }
       Phrase nearest = null;
       double least = Double.MAX_VALUE;
       for (Phrase phrase : phrases) {
@@ -94,6 +111,18 @@ final class CurveLabels {
     return beside;
   }
 
+  /** Part of a letter taken for a sample. */
+  private boolean isWriting(Sample sample) {
+    double x = sample.box().centreX();
+    double y = sample.box().centreY();
+    return plot.words().stream()
+        .anyMatch(
+            word ->
+                word.box().contains(x, y)
+                    && word.text().chars().anyMatch(Character::isLetterOrDigit)
+                    && sample.box().width() < word.box().width());
+  }
+
   private static double away(Sample sample, Phrase phrase) {
     double line = phrase.lineHeight();
     double across = Math.abs(sample.box().centreY() - phrase.box().centreY());
@@ -102,7 +131,11 @@ final class CurveLabels {
     }
     double behind = phrase.box().x() - sample.box().right();
     double before = sample.box().x() - phrase.box().right();
-    if (behind > -0.6 * line && behind < BEHIND_SAMPLE * line) {
+    boolean seenTogether =
+        phrase.recognised()
+            && behind > -OVER_SAMPLE * line
+            && phrase.box().centreX() > sample.box().right();
+    if (seenTogether || (behind > -0.6 * line && behind < BEHIND_SAMPLE * line)) {
       return Math.max(0, behind);
     }
     return before > -0.6 * line && before < BEHIND_SAMPLE * line

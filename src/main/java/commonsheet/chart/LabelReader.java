@@ -12,6 +12,11 @@ import java.util.regex.Pattern;
 final class LabelReader {
   private static final Pattern LONE_C = Pattern.compile("([+-]?[0-9]+(?:[.,][0-9]+)?)\\s?[Cc]");
 
+  /** "05C" has lost its decimal point; "-0.2C" has got a sign that is none. */
+  private static final Pattern LOST_POINT =
+      Pattern.compile(
+          "(?:^|\\D)0[0-9]+\\s?(?:C|It|m?A)|-\\s?[0-9.]+\\s?(?:It|m?A)\\b|-\\s?0?\\.[0-9]+\\s?C");
+
   private static final Pattern ORDINAL =
       Pattern.compile("(?i)(?:cycle\\s*(?:no\\.?)?\\s*)?([0-9]+)(?:st|nd|rd|th)(?:\\s*cycles?)?");
 
@@ -39,7 +44,8 @@ final class LabelReader {
     if (lone.matches()) {
       double number = Double.parseDouble(lone.group(1).replace(',', '.'));
       String name = number < 0 || number >= 30 ? Conditions.TEMPERATURE : rate();
-      return new LabelMeaning(Conditions.NONE.with(name, number), null, true, number);
+      boolean plain = !LOST_POINT.matcher(folded).find();
+      return new LabelMeaning(Conditions.NONE.with(name, number), null, plain, number);
     }
     Matcher cycle = ORDINAL.matcher(folded);
     Matcher numbered = NUMBERED_CYCLE.matcher(folded);
@@ -71,6 +77,9 @@ final class LabelReader {
       for (int i = figure.start(); i < figure.end(); i++) {
         rest.setCharAt(i, ' ');
       }
+    }
+    if (LOST_POINT.matcher(folded).find()) {
+      return false;
     }
     String unread = rest.toString().replaceAll("C[0-9]?\\s?/\\s?[0-9.]+", " ");
     if (words.measures().isIn(unread.toLowerCase(java.util.Locale.ROOT))) {

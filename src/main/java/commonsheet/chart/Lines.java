@@ -1,11 +1,14 @@
 package commonsheet.chart;
 
 import commonsheet.chart.plot.InkStyle;
+import commonsheet.chart.plot.InkStyle.Marker;
 import commonsheet.chart.plot.Plot;
+import commonsheet.chart.plot.Pointer;
 import commonsheet.chart.plot.Sample;
 import commonsheet.chart.plot.Trace;
 import commonsheet.sheet.Box;
 import commonsheet.sheet.Point;
+import commonsheet.sheet.Word;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -22,13 +25,27 @@ final class Lines {
   /** Lines of one style differ by no more than this. */
   private static final double SAME_STYLE = 0.15;
 
+  /** A leader line keeps to the straight by this many points. */
+  private static final double STRAIGHT = 0.3;
+
+  /** It begins this close to words, in their heights, and ends this close to a curve, in points. */
+  private static final double LEADER_START = 1.2;
+
+  private static final double LEADER_END = 2;
+
   private final Plot plot;
   private final Box frame;
   private final List<String> leftOut = new ArrayList<>();
+  private final List<Pointer> leaders = new ArrayList<>();
 
   Lines(Plot plot) {
     this.plot = plot;
     this.frame = plot.frame();
+  }
+
+  /** The lines that lead from words to a curve, though they were drawn like curves. */
+  List<Pointer> leaders() {
+    return List.copyOf(leaders);
   }
 
   /** What was left out and why, one sentence each. */
@@ -40,7 +57,10 @@ final class Lines {
   List<Trace> curves() {
     List<Trace> lines = new ArrayList<>();
     for (Trace trace : plot.traces()) {
-      if (trace.points().size() > 1 && !isSample(trace)) {
+      Pointer leader = trace.points().size() < 2 ? null : leader(trace);
+      if (leader != null) {
+        leaders.add(leader);
+      } else if (trace.points().size() > 1 && !isSample(trace) && !isMarksOnly(trace)) {
         lines.add(rightwards(trace));
       }
     }
@@ -60,6 +80,61 @@ final class Lines {
       leftOut.add(remnants + " short pieces of line belong to no curve");
     }
     return kept;
+  }
+
+  /** A straight line from close by some words to a curve, or null. */
+  private Pointer leader(Trace trace) {
+    Point first = CurveGeometry.first(trace);
+    Point last = CurveGeometry.last(trace);
+    boolean straight =
+        trace.points().stream()
+            .allMatch(p -> CurveGeometry.distance(first, last, p) < STRAIGHT + plot.pixel());
+    if (!straight || trace.style().marker() != Marker.NONE) {
+      return null;
+    }
+    for (Word word : plot.words()) {
+      double reach = LEADER_START * word.box().height();
+      boolean names = word.turn() == 0 && word.box().x() > frame.x() - 1;
+      for (boolean turned : new boolean[] {false, true}) {
+        Point start = turned ? last : first;
+        Point end = turned ? first : last;
+        if (names && CurveLabels.distance(word.box(), start) < reach && isOnOther(trace, end)) {
+          return new Pointer(start, end, false, trace.style().rgb());
+        }
+      }
+    }
+    return null;
+  }
+
+  private boolean isOnOther(Trace trace, Point place) {
+    for (Trace other : plot.traces()) {
+      boolean curved = other != trace && other.points().size() > 3;
+      if (curved && CurveGeometry.distance(other, place) < LEADER_END + 2 * plot.pixel()) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Markers without a line that stand on another line of their colour. */
+  private boolean isMarksOnly(Trace trace) {
+    if (trace.style().marker() == Marker.NONE || trace.points().size() > 40) {
+      return false;
+    }
+    for (Trace other : plot.traces()) {
+      boolean alike = other != trace && other.style().rgb() == trace.style().rgb();
+      boolean finer = other.points().size() > trace.points().size();
+      if (alike && finer) {
+        long on =
+            trace.points().stream()
+                .filter(p -> CurveGeometry.distance(other, p) < LEADER_END)
+                .count();
+        if (on >= 0.9 * trace.points().size()) {
+          return true;
+        }
+      }
+    }
+    return false;
   }
 
   /** The sample of a legend drawn like a curve. */
@@ -104,7 +179,7 @@ final class Lines {
   /** Dead level across most of the plot, or dead upright. */
   private boolean isRule(Trace trace) {
     Box box = box(trace);
-    boolean level = box.height() < 0.4 && box.width() > 0.8 * frame.width();
+    boolean level = box.height() < 0.4 + plot.pixel() && box.width() > 0.8 * frame.width();
     return level || (box.width() < 0.4 && plot.traces().size() > 1);
   }
 

@@ -18,11 +18,14 @@ final class Naming {
   /** Where exchanging two labels would cost less than this more, they are not told apart. */
   private static final double CLEAR = 0.15;
 
+  /** In a chart whose order contradicts a label, only this much makes the others safe. */
+  private static final double SAFE = 0.6;
+
   /** Where it would cost less than this more, the order of the curves does not settle it either. */
   private static final double HAIR = 0.03;
 
   /** Order along the chart decides only between ways that are otherwise the same. */
-  private static final double ORDER_WEIGHT = 0.02;
+  private static final double ORDER_WEIGHT = 0.05;
 
   /** A sample that costs more than this does not show the curve's style. */
   private static final double OTHER_STYLE = 0.4;
@@ -171,6 +174,11 @@ final class Naming {
           "The label \"" + label.text() + "\" could as well belong to a neighbouring curve.");
     }
     contradiction(curve, labelOf, doubts);
+    if (doubts.isEmpty() && margin < SAFE && isFamilyDisordered(labelOf)) {
+      doubts.add(
+          "Other labels of this chart contradict the order of its curves, so this one may be wrong"
+              + " too.");
+    }
     return doubts;
   }
 
@@ -215,6 +223,17 @@ final class Naming {
       }
     }
     return agreeing > 0;
+  }
+
+  private boolean isFamilyDisordered(int[] labelOf) {
+    for (int i = 0; i < labelOf.length; i++) {
+      for (int j = 0; j < i; j++) {
+        if (labelOf[i] >= 0 && labelOf[j] >= 0 && kept(i, j, labelOf) < 0) {
+          return true;
+        }
+      }
+    }
+    return false;
   }
 
   private int kept(int curve, int other, int[] labelOf) {

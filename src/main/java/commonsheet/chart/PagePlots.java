@@ -68,7 +68,8 @@ final class PagePlots {
 
   private List<Plot> inPicture(PagePixels picture, List<Word> written) {
     List<Plot> plots = BitmapPlots.find(picture, written);
-    boolean wordless = plots.stream().anyMatch(plot -> plot.words().size() < FEW_WORDS);
+    boolean wordless =
+        plots.stream().anyMatch(plot -> !new AxesReader(plot).read().faults().isEmpty());
     return wordless ? BitmapPlots.find(picture, withRecognised(picture, written)) : plots;
   }
 

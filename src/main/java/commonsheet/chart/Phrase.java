@@ -52,9 +52,18 @@ record Phrase(List<Word> words, Box box, int turn) {
     return words.stream().anyMatch(Word::recognised);
   }
 
-  /** The least confidence of its words. */
+  /** The least confidence of its words, of those with figures where there are any. */
   double confidence() {
-    return words.stream().mapToDouble(Word::confidence).min().orElse(0);
+    boolean figures = words.stream().anyMatch(Phrase::hasFigure);
+    return words.stream()
+        .filter(word -> !figures || hasFigure(word))
+        .mapToDouble(Word::confidence)
+        .min()
+        .orElse(0);
+  }
+
+  private static boolean hasFigure(Word word) {
+    return word.text().chars().anyMatch(Character::isDigit);
   }
 
   /** Height of a line in points. */

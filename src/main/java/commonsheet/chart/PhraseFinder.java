@@ -42,6 +42,41 @@ final class PhraseFinder<T> {
     return found;
   }
 
+  /**
+   * The meaning of the longest phrase of six letters or more that a text written without its spaces
+   * holds but for one letter; null where there is none. For words recognised in pictures only.
+   *
+   * @param text folded and in lower case
+   */
+  T nearly(String text) {
+    String bare = text.replaceAll("[^\\p{L}]", "");
+    String best = null;
+    for (String phrase : phrases.keySet()) {
+      String letters = phrase.replaceAll("[^\\p{L}]", "");
+      boolean longer = best == null || phrase.length() > best.length();
+      if (letters.length() >= 6 && longer && holdsNearly(bare, letters)) {
+        best = phrase;
+      }
+    }
+    return best == null ? null : phrases.get(best);
+  }
+
+  private static boolean holdsNearly(String text, String word) {
+    if (text.contains(word.substring(1)) || text.contains(word.substring(0, word.length() - 1))) {
+      return true;
+    }
+    for (int i = 0; i + word.length() <= text.length(); i++) {
+      int unlike = 0;
+      for (int k = 0; k < word.length() && unlike < 2; k++) {
+        unlike += text.charAt(i + k) == word.charAt(k) ? 0 : 1;
+      }
+      if (unlike < 2) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   boolean isIn(String text) {
     return !find(text).isEmpty();
   }

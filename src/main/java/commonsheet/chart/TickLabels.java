@@ -17,7 +17,10 @@ final class TickLabels {
     this.decimalComma = decimalComma;
   }
 
-  /** Every number among level words, words that belong to one number joined. */
+  /**
+   * Every number, words that belong to one number joined. Numbers that stand on their side or
+   * aslant, as where there was no room for them, are each one word.
+   */
   List<TickLabel> among(List<Word> words) {
     List<Word> level = new ArrayList<>();
     for (Word word : words) {
@@ -25,9 +28,15 @@ final class TickLabels {
         level.addAll(apart(word));
       }
     }
+    List<TickLabel> labels = new ArrayList<>();
+    for (Word word : words) {
+      TickLabel turned = word.turn() == 0 ? null : label(word.text(), List.of(word), List.of(0));
+      if (turned != null) {
+        labels.add(turned);
+      }
+    }
     level.sort(Comparator.comparingDouble(word -> word.box().x()));
     boolean[] used = new boolean[level.size()];
-    List<TickLabel> labels = new ArrayList<>();
     for (int i = 0; i < level.size(); i++) {
       if (!used[i]) {
         TickLabel label = startingWith(level, i, used);
@@ -50,10 +59,15 @@ final class TickLabels {
       if (next < 0) {
         break;
       }
-      run.add(next);
       Word word = level.get(next);
       boolean thousands =
-          word.text().matches("[0-9]{3}") && gap(level, run.get(run.size() - 2), next) > 0.1;
+          word.text().matches("[0-9]{3}")
+              && text.toString().matches("[-+−]?[1-9][0-9]{0,2}( [0-9]{3})*")
+              && gap(level, run.get(run.size() - 1), next) > 0.1;
+      if (!thousands && word.raised() <= 0 && !goesOn(text.toString(), word.text())) {
+        break;
+      }
+      run.add(next);
       String joint = word.raised() > 0 ? "^" : thousands ? " " : "";
       text.append(joint).append(word.text());
       TickLabel longer = label(text.toString(), level, run);
@@ -68,14 +82,27 @@ final class TickLabels {
     return best;
   }
 
+  /** Two numbers side by side stay two, unless one of them is only a part of a number. */
+  private static boolean goesOn(String text, String next) {
+    boolean startsWithDigit = Character.isDigit(next.charAt(0));
+    return !startsWithDigit || text.matches("[-+−–]|.*[.,]");
+  }
+
   private TickLabel label(String text, List<Word> level, List<Integer> run) {
-    TickNumber number = TickNumber.of(text, decimalComma);
+    List<Word> words = run.stream().map(level::get).toList();
+    boolean recognised = words.stream().anyMatch(Word::recognised);
+    TickNumber number = TickNumber.of(recognised ? mended(text) : text, decimalComma);
     if (number == null) {
       return null;
     }
-    List<Word> words = run.stream().map(level::get).toList();
     Box box = Box.around(words.stream().map(Word::box).toList());
     return new TickLabel(number.value(), number.unit(), text, box, words);
+  }
+
+  /** A tick mark seen as a dash behind the number, a nought seen as a letter. */
+  private static String mended(String text) {
+    String bare = text.replaceAll("(?<=\\d)\\s*[-_.·|'~—]+$", "");
+    return bare.matches("[oO]") ? "0" : bare;
   }
 
   private static int behind(List<Word> level, int index, boolean[] used) {
@@ -96,16 +123,19 @@ final class TickLabels {
     return (level.get(right).box().x() - box.right()) / box.height();
   }
 
-  /** The words of a run that holds spaces, each with its share of the width. */
+  /** The words of a run that holds several, each with its share of the width. */
   private static List<Word> apart(Word word) {
     String text = word.text().strip();
-    if (!text.contains(" ") || TickNumber.of(text, false) != null) {
+    List<String> glued = GluedNumbers.of(text);
+    boolean single = !text.contains(" ") || TickNumber.of(text, false) != null;
+    if (single && glued.isEmpty()) {
       return List.of(word);
     }
     List<Word> parts = new ArrayList<>();
     double perCharacter = word.box().width() / word.text().length();
     int at = 0;
-    for (String part : word.text().split(" ", -1)) {
+    List<String> pieces = glued.isEmpty() ? List.of(word.text().split(" ", -1)) : glued;
+    for (String part : pieces) {
       if (!part.isEmpty()) {
         Box box =
             new Box(
@@ -124,7 +154,7 @@ final class TickLabels {
                 word.recognised(),
                 word.confidence()));
       }
-      at += part.length() + 1;
+      at += part.length() + (glued.isEmpty() ? 1 : 0);
     }
     return parts;
   }

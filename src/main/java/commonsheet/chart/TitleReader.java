@@ -38,6 +38,15 @@ final class TitleReader {
     return named(measures, folded);
   }
 
+  /** What a title recognised in a picture says, with a letter wrong or spaces lost. */
+  static List<AxisMeasure> readRecognised(String text) {
+    List<AxisMeasure> exact = read(text);
+    Measure measure = exact.isEmpty() ? WORDS.measures().nearly(ChartText.lower(text)) : null;
+    return measure == null
+        ? exact
+        : List.of(new AxisMeasure(measure, unit(ChartText.folded(text), measure)));
+  }
+
   /** A second mention, as in another language, only adds the unit. */
   private static void add(List<AxisMeasure> measures, AxisMeasure next) {
     for (int i = 0; i < measures.size(); i++) {

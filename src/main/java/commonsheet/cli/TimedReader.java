@@ -11,6 +11,7 @@ import commonsheet.sheet.Page;
 import commonsheet.sheet.Sheet;
 import commonsheet.sheet.SheetException;
 import commonsheet.sheet.SheetReader;
+import commonsheet.sheet.SheetSettings;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
@@ -23,8 +24,11 @@ import java.util.regex.Pattern;
  * fault or a lack of memory in one is its own outcome only.
  */
 final class TimedReader {
-  /** A page takes a fraction of a second, so a sheet of 60 pages is far below this. */
-  private static final Duration LIMIT = Duration.ofSeconds(60);
+  /**
+   * A written page takes a fraction of a second, one that is a picture some seconds on a common
+   * machine.
+   */
+  private static final Duration LIMIT = Duration.ofSeconds(180);
 
   /** How one sheet is read. */
   @FunctionalInterface
@@ -60,9 +64,10 @@ final class TimedReader {
    */
   static TimedReader by(Path layouts) throws CommandException {
     Ahead<RecordReader> records = Layouts.reader(layouts);
+    SheetReader sheets = new SheetReader(SheetSettings.defaults(), TimedTracer.words());
     return new TimedReader(
         file -> {
-          Sheet sheet = SheetReader.read(file);
+          Sheet sheet = sheets.readSheet(file);
           return new SheetOutcome.Read(sheet, checked(records.get().read(sheet)));
         },
         LIMIT);

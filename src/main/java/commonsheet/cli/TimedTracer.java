@@ -39,8 +39,8 @@ final class TimedTracer {
     return new TimedTracer(new Tracing(TimedTracer::words)::charts, LIMIT);
   }
 
-  /** Loaded when the first chart needs it, for all sheets. */
-  private static PictureWords words() {
+  /** Loads its networks at the first picture; one for all sheets, their pages and charts. */
+  static PictureWords words() {
     return Words.OF_PICTURES;
   }
 

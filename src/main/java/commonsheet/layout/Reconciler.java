@@ -37,7 +37,7 @@ final class Reconciler {
   private static final double RATE_AGREES = 0.06;
 
   /** Recognised words below this confidence make a value unsure. */
-  private static final double CONFIDENT = 0.9;
+  static final double CONFIDENT = 0.9;
 
   private static final List<Statistic> REFERENCE_ORDER =
       List.of(Statistic.NOMINAL, Statistic.RATED, Statistic.TYPICAL, Statistic.STANDARD);
@@ -491,7 +491,7 @@ final class Reconciler {
     return c.value() != null ? shown(c.value()) : shown(c.low()) + " to " + shown(c.high());
   }
 
-  private static String shown(Double number) {
+  static String shown(Double number) {
     return number == null
         ? "?"
         : new BigDecimal(number).round(new MathContext(4)).stripTrailingZeros().toPlainString();

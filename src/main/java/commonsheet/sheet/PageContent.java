@@ -25,4 +25,9 @@ record PageContent(
     Rulings rulings,
     List<Box> curves,
     PictureRegions pictures,
-    List<Box> figures) {}
+    List<Box> figures) {
+  /** Whether something is drawn and nothing written. */
+  boolean isPicture() {
+    return pictures.kind(body.size() + aside.size()) == PageKind.PICTURE;
+  }
+}

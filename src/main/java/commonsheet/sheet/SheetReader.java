@@ -11,10 +11,28 @@ import org.apache.pdfbox.pdmodel.graphics.optionalcontent.PDOptionalContentPrope
  * Reads a PDF as evidence: words where they stand, lines in reading order, tables with their cells.
  */
 public final class SheetReader {
-  private final SheetSettings settings;
+  /**
+   * Pages of a sheet that are recognised from their picture at most; a page takes some seconds, and
+   * the figures of a cell stand on the first ones.
+   */
+  private static final int MOST_PICTURES = 12;
 
+  private final SheetSettings settings;
+  private final Recogniser recogniser;
+
+  /** Reads what is written only; a page that is a picture has no words then. */
   public SheetReader(SheetSettings settings) {
+    this(settings, null);
+  }
+
+  /**
+   * Reads what is written, and the words of pages on which nothing is.
+   *
+   * @param recogniser of words in pictures, used for such pages only; null for none
+   */
+  public SheetReader(SheetSettings settings, Recogniser recogniser) {
     this.settings = settings;
+    this.recogniser = recogniser;
   }
 
   /**
@@ -37,7 +55,31 @@ public final class SheetReader {
    */
   public Sheet readSheet(Path file) throws SheetException {
     try (SheetFile pdf = SheetFile.open(file, settings)) {
-      return SheetBuilder.build(pdf.name(), pdf.sha256(), pdf.title(), contents(pdf));
+      List<PageContent> contents = contents(pdf);
+      if (recogniser != null) {
+        recognise(pdf.document(), contents);
+      }
+      return SheetBuilder.build(pdf.name(), pdf.sha256(), pdf.title(), contents);
+    }
+  }
+
+  /**
+   * Puts the words of picture pages in. A page that cannot be drawn or recognised stays a picture,
+   * which the record tells.
+   */
+  private void recognise(PDDocument document, List<PageContent> contents) {
+    PictureReader pictures = new PictureReader(recogniser);
+    int left = MOST_PICTURES;
+    for (int i = 0; i < contents.size() && left > 0; i++) {
+      PageContent page = contents.get(i);
+      if (page.isPicture()) {
+        left--;
+        try {
+          contents.set(i, pictures.read(document, page));
+        } catch (IOException | RecogniserException unreadable) {
+          contents.set(i, page);
+        }
+      }
     }
   }
 

@@ -6,11 +6,19 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.graphics.image.LosslessFactory;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -51,15 +59,46 @@ class ReadCommandTest {
   }
 
   @Test
-  void aSheetOfPicturesIsToldAndNoFailureBesideOthers() {
-    String scan = SHEETS.resolve("zephrane-zp21700-50-scan.pdf").toString();
+  void aSheetOfPicturesWithoutWordsIsToldAndNoFailureBesideOthers() throws IOException {
+    String photo = photo().toString();
     String records = folder.resolve("records").toString();
-    Run run = Run.of("read", "--out", records, scan, SHEET);
+    Run run = Run.of("read", "--out", records, photo, SHEET);
     assertEquals(ExitStatus.DONE, run.status(), run.err());
-    assertTrue(run.out().contains(scan + ": page 1 is a picture: no words to read"), run.out());
+    assertTrue(run.out().contains(photo + ": page 1 is a picture: no words to read"), run.out());
     assertTrue(
         run.out().contains("1 record from 1 sheet in " + records + "; 1 sheet left out: only"));
-    assertEquals(ExitStatus.NONE_READABLE, Run.of("read", "--out", records, scan).status());
+    assertEquals(ExitStatus.NONE_READABLE, Run.of("read", "--out", records, photo).status());
+  }
+
+  /** A page with a dark disc and nothing else. */
+  private Path photo() throws IOException {
+    BufferedImage image = new BufferedImage(300, 400, BufferedImage.TYPE_INT_RGB);
+    Graphics2D graphics = image.createGraphics();
+    graphics.fillRect(0, 0, 300, 400);
+    graphics.setColor(Color.DARK_GRAY);
+    graphics.fillOval(60, 100, 180, 180);
+    graphics.dispose();
+    Path file = folder.resolve("photo.pdf");
+    try (PDDocument document = new PDDocument()) {
+      PDPage page = new PDPage(new PDRectangle(300, 400));
+      document.addPage(page);
+      try (PDPageContentStream content = new PDPageContentStream(document, page)) {
+        content.drawImage(LosslessFactory.createFromImage(document, image), 0, 0, 300, 400);
+      }
+      document.save(file.toFile());
+    }
+    return file;
+  }
+
+  @Test
+  void aScanIsReadAndItsValuesSayThatTheyWereRecognised() throws IOException {
+    String scan = SHEETS.resolve("zephrane-zp21700-50-scan.pdf").toString();
+    Path records = folder.resolve("records");
+    Run run = Run.of("read", "--out", records.toString(), scan);
+    assertEquals(ExitStatus.DONE, run.status(), run.err());
+    String record = Files.readString(records.resolve(only(records)));
+    assertTrue(record.contains("ZP21700-50"), record);
+    assertTrue(record.contains("\"ocr\""), record);
   }
 
   @Test

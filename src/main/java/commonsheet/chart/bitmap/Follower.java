@@ -14,6 +14,9 @@ final class Follower {
   /** Share of a whole curve that must lie in its ink. */
   private static final double SEEN = 0.5;
 
+  /** Pieces beyond which ink is no curves but a text or a drawing; eight dotted ones have 800. */
+  private static final int MOST_PIECES = 2000;
+
   private final Layer layer;
   private final Field field;
   private final boolean[] ink;
@@ -33,7 +36,11 @@ final class Follower {
 
   /** The lines, through the middle of the ink. */
   List<Strand> strands() {
-    List<Strand> joined = Linker.join(layer, pieces(), lineWidth);
+    List<Chain> pieces = pieces();
+    if (pieces.size() > MOST_PIECES) {
+      return List.of();
+    }
+    List<Strand> joined = Linker.join(layer, pieces, lineWidth);
     Extent extent = Extent.of(ink, layer.width(), layer.height(), lineWidth);
     if (!layer.ink().isGrey() && extent.isOneCurve() && !reach(joined, extent)) {
       Strand whole = whole();

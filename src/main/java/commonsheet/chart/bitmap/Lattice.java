@@ -29,6 +29,9 @@ record Lattice(
 
   private static final double NEAR_SHARE = 0.025;
 
+  /** Marks from which their distances say something. */
+  private static final int EVEN_MARKS = 4;
+
   static Lattice of(View view, View transposed, Area rough) {
     List<Rule> levels = new Rules(view, rough).find();
     List<Rule> uprights = new Rules(transposed, turned(rough)).find();
@@ -65,6 +68,15 @@ record Lattice(
       }
     }
     return best == null ? new Rule(at, 0, 0) : best;
+  }
+
+  /** Whether its marks stand at even distances along one direction at least. */
+  boolean isEven() {
+    return isEven(levelMarks) || isEven(uprightMarks);
+  }
+
+  private static boolean isEven(List<Double> marks) {
+    return marks.size() >= EVEN_MARKS && Ticks.areEven(marks);
   }
 
   /** Gathers where marks stand along one direction. */

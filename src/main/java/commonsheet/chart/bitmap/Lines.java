@@ -62,8 +62,7 @@ record Lines(List<Segment> levels, List<Segment> uprights, List<Segment> posts, 
         if (bottom.at() - top.at() > 2 * corner
             && Math.abs(bottom.from() - top.from()) <= corner
             && Math.abs(bottom.to() - top.to()) <= corner
-            && hasSide(top.from(), top.at(), bottom.at(), corner)
-            && hasSide(top.to(), top.at(), bottom.at(), corner)) {
+            && isSided(top, bottom, corner)) {
           double reach = Math.max(top.thickness(), bottom.thickness()) / 2;
           out.add(new Area(top.from(), top.at(), top.to(), bottom.at()).grown(reach));
         }
@@ -72,12 +71,27 @@ record Lines(List<Segment> levels, List<Segment> uprights, List<Segment> posts, 
     return out;
   }
 
-  private boolean hasSide(double x, double top, double bottom, double corner) {
-    return posts.stream()
-        .anyMatch(
-            u ->
-                Math.abs(u.at() - x) <= corner
-                    && Math.abs(u.from() - top) <= corner
-                    && Math.abs(u.to() - bottom) <= corner);
+  /** Whether two levels are joined on both sides; a grid line may go on from one of them. */
+  private boolean isSided(Segment top, Segment bottom, double corner) {
+    int left = side(top.from(), top.at(), bottom.at(), corner);
+    int right = side(top.to(), top.at(), bottom.at(), corner);
+    return Math.min(left, right) > 0 && Math.max(left, right) == 2;
+  }
+
+  /**
+   * How an upright side of a box is drawn: 0 not at all, 1 as part of a line that goes on, 2 for
+   * itself.
+   */
+  private int side(double x, double top, double bottom, double corner) {
+    int best = 0;
+    for (Segment post : posts) {
+      if (Math.abs(post.at() - x) <= corner
+          && post.from() <= top + corner
+          && post.to() >= bottom - corner) {
+        boolean own = post.from() >= top - corner && post.to() <= bottom + corner;
+        best = Math.max(best, own ? 2 : 1);
+      }
+    }
+    return best;
   }
 }

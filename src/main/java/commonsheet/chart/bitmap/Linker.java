@@ -1,6 +1,7 @@
 package commonsheet.chart.bitmap;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 
@@ -44,6 +45,7 @@ final class Linker {
   private final double lineWidth;
   private final int[] partner;
   private final double[] rivalry;
+  private final double[] taken;
   private final int[] whole;
   private final double[] bearings;
 
@@ -61,9 +63,10 @@ final class Linker {
     this.lineWidth = lineWidth;
     this.partner = new int[2 * pieces.size()];
     this.rivalry = new double[2 * pieces.size()];
+    this.taken = new double[2 * pieces.size()];
     this.whole = new int[pieces.size()];
     this.bearings = new Bearings(pieces, layer.width(), lineWidth).angles();
-    java.util.Arrays.fill(partner, -1);
+    Arrays.fill(partner, -1);
     for (int i = 0; i < whole.length; i++) {
       whole[i] = i;
     }
@@ -140,8 +143,8 @@ final class Linker {
       } else if (root(link.a / 2) != root(link.b / 2)) {
         partner[link.a] = link.b;
         partner[link.b] = link.a;
-        rivalry[link.a] = -link.cost;
-        rivalry[link.b] = -link.cost;
+        taken[link.a] = link.cost;
+        taken[link.b] = link.cost;
         whole[root(link.a / 2)] = root(link.b / 2);
         joined = true;
         stale(stale, ends, link.a);
@@ -164,11 +167,8 @@ final class Linker {
   /** Remembers how near a link that was not taken came to the one that was. */
   private void note(Link link) {
     for (int end : new int[] {link.a, link.b}) {
-      if (partner[end] >= 0 && rivalry[end] <= 0) {
-        rivalry[end] =
-            Math.max(rivalry[end], -link.cost) == -link.cost
-                ? rivalry[end]
-                : (-rivalry[end] + 1) / (link.cost + 1);
+      if (partner[end] >= 0) {
+        rivalry[end] = Math.max(rivalry[end], (taken[end] + 1) / (link.cost + 1));
       }
     }
   }

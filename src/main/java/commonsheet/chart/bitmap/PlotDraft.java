@@ -23,6 +23,30 @@ record PlotDraft(
   /** Least extent of the widest curve, as a share of the plot's width. */
   private static final double WIDEST = 0.25;
 
+  /** Pixels seen of it, against its length: rows of letters joined to a line have fewer. */
+  private static final double PLAIN = 0.4;
+
+  /** Extent down the plot, or else the bend, of a curve that is not a rule of a tilted scan. */
+  private static final double TILTED = 0.06;
+
+  private static final double BENT = 0.004;
+
+  /** Curves that a plot has at most, and at most where no even grid or ticks tell it is one. */
+  private static final int MOST_CURVES = 14;
+
+  private static final int FEW = 6;
+
+  /** Pieces of line of one ink in a legend for each curve; more of them are letters. */
+  private static final int MOST_SAMPLES = 6;
+
+  /**
+   * How far the middle of a line may be off, in pixels, and in line widths: renderers set frames on
+   * whole pixels and curves between them.
+   */
+  private static final double PIXELS = 0.5;
+
+  private static final double WIDTHS = 0.08;
+
   /** Smallest plot in pixels: three inches at 75 dots to the inch are twice that. */
   private static final double NARROWEST = 100;
 
@@ -91,9 +115,24 @@ record PlotDraft(
     boolean large = area.width() * area.height() > 0.2 * raster.width * raster.height;
     return area.width() >= NARROWEST
         && area.height() >= LOWEST
-        && (isRuled() || large)
-        && curves.stream()
-            .anyMatch(c -> c.strand().spanX() > WIDEST * area.width() && c.strand().spanY() > 4);
+        && curves.size() <= MOST_CURVES
+        && (lattice.isEven() || isRuled() && curves.size() <= FEW || large && curves.size() <= FEW)
+        && curves.stream().anyMatch(this::isPlain);
+  }
+
+  /**
+   * Whether a curve crosses a good part of the plot, is no rule, and was seen for the most part.
+   */
+  private boolean isPlain(Curves.Candidate curve) {
+    Strand strand = curve.strand();
+    Area area = lattice.area();
+    Shape shape = new Shape(strand, curve.lineWidth());
+    boolean solid = DashPattern.of(strand, curve.layer(), curve.lineWidth()) == InkStyle.Dash.SOLID;
+    boolean tilted = strand.spanY() > TILTED * area.height();
+    return strand.spanX() > WIDEST * area.width()
+        && strand.spanY() > 4
+        && strand.length() >= PLAIN * shape.arc()
+        && (tilted || solid && shape.straightness() > BENT * shape.arc());
   }
 
   /** Whether it has grid lines or ticks beside its sides. */
@@ -119,35 +158,54 @@ record PlotDraft(
         lattice.uprightMarks().stream().map(x -> placing.onPage(x, 0).x()).toList(),
         lattice.levelMarks().stream().map(y -> placing.onPage(0, y).y()).toList(),
         curves.stream().map(c -> trace(c, placing)).toList(),
-        samples(raster, placing),
+        samples(raster, placing, words),
         pointers.stream().map(p -> pointer(p, placing)).toList(),
         Surroundings.words(words, frame));
   }
 
   /** Short pieces of line of the inks that curves have, but for those that are part of a curve. */
-  private List<Sample> samples(Raster raster, Placing placing) {
+  private List<Sample> samples(Raster raster, Placing placing, List<Word> words) {
     List<Sample> out = new ArrayList<>();
     List<Tone> used =
         inks.stream().filter(ink -> curves.stream().anyMatch(c -> c.ink() == ink)).toList();
     double lineWidth = curves.stream().mapToDouble(Curves.Candidate::lineWidth).max().orElse(1);
-    for (Swatches.Swatch swatch :
-        new Swatches(raster, lattice.area(), field.ground, used).find(lineWidth)) {
-      if (curves.stream().anyMatch(c -> isPart(swatch.area(), c.strand()))) {
-        continue;
+    List<Swatches.Swatch> found =
+        new Swatches(raster, lattice.area(), field.ground, used).find(lineWidth);
+    for (Tone ink : used) {
+      List<Sample> own = new ArrayList<>();
+      for (Swatches.Swatch swatch : found) {
+        if (swatch.ink() == ink
+            && curves.stream().noneMatch(c -> isPart(swatch.area(), c.strand()))) {
+          Sample sample = sample(swatch, placing);
+          if (words.stream().noneMatch(w -> isLetter(sample.box(), w))) {
+            own.add(sample);
+          }
+        }
       }
-      Area area = swatch.area();
-      Point a = placing.onPage(area.left() - 0.5, area.top() - 0.5);
-      Point b = placing.onPage(area.right() + 0.5, area.bottom() + 0.5);
-      out.add(
-          new Sample(
-              new Box(a.x(), a.y(), b.x() - a.x(), b.y() - a.y()),
-              new InkStyle(
-                  swatch.ink().on(field.ground),
-                  swatch.parts() > 1 ? InkStyle.Dash.DASHED : InkStyle.Dash.SOLID,
-                  InkStyle.Marker.NONE,
-                  b.y() - a.y())));
+      long alike = curves.stream().filter(c -> c.ink() == ink).count();
+      if (own.size() <= MOST_SAMPLES * Math.max(1, alike)) {
+        out.addAll(own);
+      }
     }
     return out;
+  }
+
+  private static boolean isLetter(Box box, Word word) {
+    return word.box().contains(box.centreX(), box.centreY())
+        && word.text().codePoints().anyMatch(Character::isLetterOrDigit);
+  }
+
+  private Sample sample(Swatches.Swatch swatch, Placing placing) {
+    Area area = swatch.area();
+    Point a = placing.onPage(area.left() - 0.5, area.top() - 0.5);
+    Point b = placing.onPage(area.right() + 0.5, area.bottom() + 0.5);
+    InkStyle style =
+        new InkStyle(
+            swatch.ink().on(field.ground),
+            swatch.parts() > 1 ? InkStyle.Dash.DASHED : InkStyle.Dash.SOLID,
+            InkStyle.Marker.NONE,
+            b.y() - a.y());
+    return new Sample(new Box(a.x(), a.y(), b.x() - a.x(), b.y() - a.y()), style);
   }
 
   private boolean isPart(Area piece, Strand strand) {
@@ -184,7 +242,7 @@ record PlotDraft(
             DashPattern.of(strand, curve.layer(), curve.lineWidth()),
             Markers.along(strand, curve.layer(), curve.lineWidth()),
             curve.lineWidth() * pixel);
-    double error = pixel * (0.25 + 0.08 * curve.lineWidth());
-    return new Trace(points, style, error, error, List.of());
+    double error = pixel * (PIXELS + WIDTHS * curve.lineWidth());
+    return new Trace(points, style, error, error, Doubts.of(curve, curves, lattice.area()));
   }
 }

@@ -123,7 +123,7 @@ final class Ticks {
     for (Tick tick : ticks) {
       List<Tick> alike =
           ticks.stream().filter(t -> Math.abs(t.length() - tick.length()) <= 1).toList();
-      if (alike.size() >= 3 && areEven(alike)) {
+      if (alike.size() >= 3 && areEven(alike.stream().map(Tick::at).toList())) {
         out.add(tick);
       }
     }
@@ -131,10 +131,10 @@ final class Ticks {
   }
 
   /** Whether most steps from mark to mark are the same, or small multiples of it. */
-  private static boolean areEven(List<Tick> ticks) {
-    double[] steps = new double[ticks.size() - 1];
+  static boolean areEven(List<Double> places) {
+    double[] steps = new double[places.size() - 1];
     for (int i = 0; i < steps.length; i++) {
-      steps[i] = ticks.get(i + 1).at() - ticks.get(i).at();
+      steps[i] = places.get(i + 1) - places.get(i);
     }
     double[] sorted = steps.clone();
     Arrays.sort(sorted);

@@ -1,5 +1,6 @@
 package commonsheet.sheet.ocr;
 
+import commonsheet.sheet.RecogniserException;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
@@ -24,7 +25,7 @@ final class Alphabet {
     characters.add("");
     try (InputStream in = Alphabet.class.getResourceAsStream(KEYS)) {
       if (in == null) {
-        throw new EngineException("the jar has no list of characters; fetch it again", null);
+        throw new RecogniserException("the jar has no list of characters; fetch it again", null);
       }
       new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8))
           .lines()

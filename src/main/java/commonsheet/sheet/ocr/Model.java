@@ -4,6 +4,7 @@ import ai.onnxruntime.OnnxTensor;
 import ai.onnxruntime.OrtEnvironment;
 import ai.onnxruntime.OrtException;
 import ai.onnxruntime.OrtSession;
+import commonsheet.sheet.RecogniserException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.FloatBuffer;
@@ -25,13 +26,13 @@ final class Model implements AutoCloseable {
    * Loads a network.
    *
    * @param name of its file among the models
-   * @throws EngineException if this machine cannot run it
+   * @throws RecogniserException if this machine cannot run it
    */
   static Model load(String name) {
     try (InputStream in = Model.class.getResourceAsStream("/models/" + name);
         OrtSession.SessionOptions options = new OrtSession.SessionOptions()) {
       if (in == null) {
-        throw new EngineException("the jar has no model " + name + "; fetch it again", null);
+        throw new RecogniserException("the jar has no model " + name + "; fetch it again", null);
       }
       // Small pictures side by side use the processors better than one picture on all of them.
       options.setIntraOpNumThreads(1);
@@ -40,7 +41,7 @@ final class Model implements AutoCloseable {
       OrtEnvironment environment = OrtEnvironment.getEnvironment();
       return new Model(environment, environment.createSession(in.readAllBytes(), options));
     } catch (IOException | OrtException | LinkageError e) {
-      throw new EngineException(
+      throw new RecogniserException(
           "this copy of Commonsheet cannot run on "
               + System.getProperty("os.name")
               + " "
@@ -72,7 +73,7 @@ final class Model implements AutoCloseable {
       buffer.get(out);
       return new Output(out, first.getInfo().getShape());
     } catch (OrtException e) {
-      throw new EngineException("a picture could not be worked on: " + e.getMessage(), e);
+      throw new RecogniserException("a picture could not be worked on: " + e.getMessage(), e);
     }
   }
 
@@ -81,7 +82,7 @@ final class Model implements AutoCloseable {
     try {
       session.close();
     } catch (OrtException e) {
-      throw new EngineException("it could not be closed", e);
+      throw new RecogniserException("it could not be closed", e);
     }
   }
 }

@@ -34,20 +34,21 @@ final class WordSplitter {
 
   static List<Part> split(ReadLine line, StripInk ink, int width) {
     double size = TypeSize.of(line.text(), ink.bottom() - ink.top());
+    List<ReadLine.Letter> letters = line.letters();
     List<Part> parts = new ArrayList<>();
     List<ReadLine.Letter> word = new ArrayList<>();
     double start = 0;
     boolean space = false;
-    for (ReadLine.Letter letter : line.letters()) {
+    for (int i = 0; i < letters.size(); i++) {
+      ReadLine.Letter letter = letters.get(i);
       if (letter.isSpace()) {
         space = true;
         continue;
       }
       if (!word.isEmpty()) {
-        ReadLine.Letter before = word.get(word.size() - 1);
-        StripInk.Gap gap = ink.widestGap(before.x(), letter.x());
-        boolean inNumber = isInNumber(before, letter);
-        if (space && !inNumber || gap.width() > size * limit(before, letter, inNumber)) {
+        StripInk.Gap gap = ink.widestGap(word.get(word.size() - 1).x(), letter.x());
+        boolean inNumber = isInNumber(word, letters, i);
+        if (space && !inNumber || gap.width() > size * limit(word, letter, inNumber)) {
           parts.add(part(word, ink, start, gap.from()));
           word.clear();
           start = gap.to();
@@ -62,13 +63,27 @@ final class WordSplitter {
     return parts;
   }
 
-  /** Whether a decimal sign stands before or after a digit; a space seen there is its own room. */
-  private static boolean isInNumber(ReadLine.Letter before, ReadLine.Letter after) {
-    return before.isDecimalSign() && after.isDigit() || before.isDigit() && after.isDecimalSign();
+  /**
+   * Whether a decimal sign with a digit on both sides stands before or after; a space seen there is
+   * the sign's own room.
+   */
+  private static boolean isInNumber(
+      List<ReadLine.Letter> word, List<ReadLine.Letter> letters, int next) {
+    ReadLine.Letter before = word.get(word.size() - 1);
+    ReadLine.Letter after = letters.get(next);
+    if (before.isDecimalSign()) {
+      return after.isDigit() && word.size() > 1 && word.get(word.size() - 2).isDigit();
+    }
+    return before.isDigit()
+        && after.isDecimalSign()
+        && next + 1 < letters.size()
+        && letters.get(next + 1).isDigit();
   }
 
-  private static double limit(ReadLine.Letter before, ReadLine.Letter after, boolean inNumber) {
-    if (inNumber) {
+  /** A point or comma belongs to what stands before it. */
+  private static double limit(List<ReadLine.Letter> word, ReadLine.Letter after, boolean inNumber) {
+    ReadLine.Letter before = word.get(word.size() - 1);
+    if (inNumber || after.isDecimalSign()) {
       return BESIDE_DECIMAL_SIGN;
     }
     if (before.isDigit() && after.isDigit()) {

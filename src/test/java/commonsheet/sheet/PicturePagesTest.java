@@ -1,0 +1,116 @@
+package commonsheet.sheet;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.pdfbox.pdmodel.graphics.image.LosslessFactory;
+import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Pages on which nothing is written; what is recognised on them is told by the test. */
+class PicturePagesTest {
+  @TempDir Path folder;
+
+  private static final Word LABEL = word("Mass", 60, 105, 0.99);
+
+  private static Word word(String text, double x, double y, double confidence) {
+    return new Word(text, new Box(x, y, 30, 8), 10, false, 0, 0, true, confidence);
+  }
+
+  /** A page of 400 by 600 points that is a picture of a table of two cells, turned as scans are. */
+  private Path scan(double degrees) throws IOException {
+    BufferedImage image = new BufferedImage(1111, 1667, BufferedImage.TYPE_INT_RGB);
+    Graphics2D graphics = image.createGraphics();
+    graphics.setColor(Color.WHITE);
+    graphics.fillRect(0, 0, image.getWidth(), image.getHeight());
+    graphics.rotate(Math.toRadians(degrees), 555, 833);
+    graphics.setColor(Color.BLACK);
+    for (int y : new int[] {270, 350, 1200}) {
+      graphics.fillRect(140, y, 830, 3);
+    }
+    for (int x : new int[] {140, 550, 967}) {
+      graphics.fillRect(x, 270, 3, 933);
+    }
+    graphics.dispose();
+    Drawn drawn = Drawn.sheet();
+    PDImageXObject picture = LosslessFactory.createFromImage(drawn.document(), image);
+    drawn.content().drawImage(picture, 0, 0, 400, 600);
+    return drawn.save(folder);
+  }
+
+  private static Page read(Path file, List<List<Word>> readings) throws SheetException {
+    List<List<Word>> left = new ArrayList<>(readings);
+    Recogniser recogniser = picture -> left.remove(0);
+    return new SheetReader(SheetSettings.defaults(), recogniser).readSheet(file).pages().get(0);
+  }
+
+  @Test
+  void theCellsOfATurnedScanAreFoundByItsRulings() throws IOException, SheetException {
+    Word value = word("48.5g", 220, 105, 0.99);
+    Page page = read(scan(0.8), List.of(List.of(LABEL, value), List.of(LABEL, value)));
+    assertEquals(1, page.tables().size());
+    Table table = page.tables().get(0);
+    assertEquals(4, table.cells().size());
+    assertTrue(page.words().contains(value));
+  }
+
+  @Test
+  void aNumberThatOneReadingOfTwoHasIsDoubted() throws IOException, SheetException {
+    Word first = word("48.5g", 220, 105, 0.99);
+    Word second = word("485g", 220, 105, 0.99);
+    Page page = read(scan(0), List.of(List.of(LABEL, first), List.of(LABEL, second)));
+    Word kept = page.words().get(1);
+    assertEquals("48.5g", kept.text());
+    assertEquals(0.5, kept.confidence());
+    assertEquals(0.99, page.words().get(0).confidence());
+  }
+
+  @Test
+  void partsOfTheOtherReadingConfirmAsWell() throws IOException, SheetException {
+    Word whole = new Word("0~45\u2103", new Box(220, 105, 60, 8), 10, false, 0, 0, true, 0.95);
+    List<Word> parts =
+        List.of(
+            new Word("0~", new Box(220, 105, 25, 8), 10, false, 0, 0, true, 0.95),
+            new Word("45\u00B0C", new Box(250, 105, 30, 8), 10, false, 0, 0, true, 0.95));
+    Page page = read(scan(0), List.of(List.of(whole), parts));
+    assertEquals(0.95, page.words().get(0).confidence());
+  }
+
+  @Test
+  void theFiveHourCapacityTakenForLettersIsMendedAndDoubted() throws IOException, SheetException {
+    Word slip = word("0.2CsA,", 220, 105, 0.95);
+    Page page = read(scan(0), List.of(List.of(slip), List.of(slip)));
+    assertEquals("0.2C5A,", page.words().get(0).text());
+    assertEquals(0.5, page.words().get(0).confidence());
+  }
+
+  @Test
+  void aWrittenPageIsNotLookedAt() throws SheetException {
+    Path file = Drawn.sheet().text(60, 100, 10, "Mass 48.5 g").save(folder);
+    assertEquals("Mass", read(file, List.of()).words().get(0).text());
+  }
+
+  @Test
+  void withoutARecogniserThePageStaysAPicture() throws IOException, SheetException {
+    Page page = SheetReader.read(scan(0)).pages().get(0);
+    assertEquals(PageKind.PICTURE, page.kind());
+  }
+
+  @Test
+  void whereNothingCanBeRecognisedThePageStaysAPicture() throws IOException, SheetException {
+    Recogniser none =
+        picture -> {
+          throw new RecogniserException("this machine has none", null);
+        };
+    Sheet sheet = new SheetReader(SheetSettings.defaults(), none).readSheet(scan(0));
+    assertEquals(PageKind.PICTURE, sheet.pages().get(0).kind());
+  }
+}
