@@ -59,6 +59,24 @@ class ArchitectureTest {
   }
 
   @ArchTest
+  static final ArchRule partsOfChartUseEachOtherOneWay =
+      slices().matching("commonsheet.chart.(*)..").should().beFreeOfCycles();
+
+  @ArchTest
+  static final ArchRule findersOfPlotsKnowOnlyPlots =
+      noClasses()
+          .that()
+          .resideInAnyPackage("commonsheet.chart.vector..", "commonsheet.chart.bitmap..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage(
+              "commonsheet.chart",
+              "commonsheet.chart.axis..",
+              "commonsheet.chart.naming..",
+              "commonsheet.chart.text..",
+              "commonsheet.record..");
+
+  @ArchTest
   static final ArchRule noPackagesUseEachOther =
       slices().matching("commonsheet.(*)..").should().beFreeOfCycles();
 

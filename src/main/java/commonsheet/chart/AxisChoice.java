@@ -1,6 +1,12 @@
 package commonsheet.chart;
 
+import commonsheet.chart.axis.ReadAxis;
+import commonsheet.chart.naming.CurveShape;
+import commonsheet.chart.naming.LabelMeaning;
 import commonsheet.chart.plot.Trace;
+import commonsheet.chart.text.AxisMeasure;
+import commonsheet.chart.text.ChartKind;
+import commonsheet.chart.text.Measure;
 import commonsheet.sheet.Box;
 import java.util.ArrayList;
 import java.util.List;

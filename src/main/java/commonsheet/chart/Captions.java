@@ -1,5 +1,10 @@
 package commonsheet.chart;
 
+import commonsheet.chart.text.ChartText;
+import commonsheet.chart.text.ChartWords;
+import commonsheet.chart.text.ConditionReader;
+import commonsheet.chart.text.Context;
+import commonsheet.chart.text.Phrase;
 import commonsheet.quantity.FigureParser;
 import commonsheet.quantity.NumberStyle;
 import commonsheet.sheet.Box;

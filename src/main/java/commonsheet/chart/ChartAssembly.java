@@ -1,9 +1,20 @@
 package commonsheet.chart;
 
+import commonsheet.chart.axis.PlotAxes;
+import commonsheet.chart.axis.ReadAxis;
+import commonsheet.chart.naming.CurveGeometry;
+import commonsheet.chart.naming.CurveLabel;
+import commonsheet.chart.naming.CurveLabels;
+import commonsheet.chart.naming.LabelReader;
+import commonsheet.chart.naming.Lines;
+import commonsheet.chart.naming.NamedTrace;
+import commonsheet.chart.naming.Naming;
 import commonsheet.chart.plot.Plot;
 import commonsheet.chart.plot.Pointer;
 import commonsheet.chart.plot.Sample;
 import commonsheet.chart.plot.Trace;
+import commonsheet.chart.text.ChartKind;
+import commonsheet.chart.text.Phrase;
 import commonsheet.quantity.NumberStyle;
 import commonsheet.record.Conditions;
 import commonsheet.record.Curve;

@@ -1,5 +1,7 @@
 package commonsheet.chart;
 
+import commonsheet.chart.axis.AxesReader;
+import commonsheet.chart.axis.PlotAxes;
 import commonsheet.chart.plot.Plot;
 import commonsheet.sheet.Box;
 import commonsheet.sheet.Word;

@@ -1,5 +1,7 @@
 package commonsheet.chart;
 
+import commonsheet.chart.text.ChartKind;
+import commonsheet.chart.text.ConditionReader;
 import commonsheet.record.Conditions;
 import java.util.LinkedHashMap;
 import java.util.Map;

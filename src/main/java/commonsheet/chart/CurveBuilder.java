@@ -1,8 +1,16 @@
 package commonsheet.chart;
 
+import commonsheet.chart.axis.AxisUnits;
+import commonsheet.chart.axis.ReadAxis;
+import commonsheet.chart.axis.Scale;
+import commonsheet.chart.axis.ScaleFit;
+import commonsheet.chart.naming.NamedTrace;
 import commonsheet.chart.plot.Plot;
 import commonsheet.chart.plot.PlotInk;
+import commonsheet.chart.plot.Thinning;
 import commonsheet.chart.plot.Trace;
+import commonsheet.chart.text.ChartKind;
+import commonsheet.chart.text.Measure;
 import commonsheet.record.Conditions;
 import commonsheet.record.Curve;
 import commonsheet.record.Evidence;

@@ -1,5 +1,6 @@
 package commonsheet.chart;
 
+import commonsheet.chart.text.ChartKind;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -1,6 +1,15 @@
 package commonsheet.chart;
 
+import commonsheet.chart.axis.AxisUnits;
+import commonsheet.chart.axis.PlotAxes;
+import commonsheet.chart.axis.ReadAxis;
+import commonsheet.chart.naming.CurveLabel;
+import commonsheet.chart.naming.LabelMeaning;
+import commonsheet.chart.naming.NamedTrace;
 import commonsheet.chart.plot.Plot;
+import commonsheet.chart.text.AxisMeasure;
+import commonsheet.chart.text.ChartKind;
+import commonsheet.chart.text.Measure;
 import commonsheet.quantity.PlainNumber;
 import commonsheet.record.Conditions;
 import commonsheet.record.Curve;
@@ -82,7 +91,7 @@ final class CurveFamily {
     if (without > 0) {
       findings.add(unknown(x == null ? "x axis" : "y axis"));
     }
-    return curves;
+    return WholeCurves.checked(curves);
   }
 
   /**

@@ -5,9 +5,7 @@ import commonsheet.record.Conditions;
 import commonsheet.record.Curve;
 import commonsheet.record.Finding;
 import commonsheet.record.Severity;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 
 /** A cut-off voltage stated by a chart whose curves go on below it is no condition of theirs. */
 final class CutOff {
@@ -26,21 +24,7 @@ final class CutOff {
   }
 
   static Curve without(Curve curve) {
-    Map<String, Double> rest = new LinkedHashMap<>(curve.conditions().values());
-    rest.remove(Conditions.CUTOFF_VOLTAGE);
-    return new Curve(
-        curve.id(),
-        curve.kind(),
-        curve.label(),
-        new Conditions(rest),
-        curve.x(),
-        curve.y(),
-        curve.points(),
-        curve.uncertainty(),
-        curve.method(),
-        curve.evidence(),
-        curve.standing(),
-        curve.doubts());
+    return curve.with(curve.conditions().without(Conditions.CUTOFF_VOLTAGE));
   }
 
   static Finding finding(int page, List<String> curves, Conditions common) {

@@ -1,5 +1,6 @@
 package commonsheet.chart;
 
+import commonsheet.chart.axis.AxesReader;
 import commonsheet.chart.bitmap.BitmapPlots;
 import commonsheet.chart.plot.Plot;
 import commonsheet.chart.vector.VectorPlots;

@@ -1,6 +1,7 @@
 package commonsheet.chart;
 
 import commonsheet.chart.plot.Plot;
+import commonsheet.chart.text.ChartKind;
 import commonsheet.sheet.OpenSheet;
 import commonsheet.sheet.Page;
 import commonsheet.sheet.Recogniser;

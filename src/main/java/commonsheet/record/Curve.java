@@ -1,6 +1,7 @@
 package commonsheet.record;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -55,5 +56,30 @@ public record Curve(
     conditions = conditions == null ? Conditions.NONE : conditions;
     doubts = doubts == null ? List.of() : List.copyOf(doubts);
     points = points == null ? List.of() : points.stream().map(List::copyOf).toList();
+  }
+
+  /** The same curve under other conditions. */
+  public Curve with(Conditions others) {
+    return new Curve(
+        id, kind, label, others, x, y, points, uncertainty, method, evidence, standing, doubts);
+  }
+
+  /** The same curve, unsure for one more reason. */
+  public Curve doubted(String doubt) {
+    List<String> more = new ArrayList<>(doubts);
+    more.add(doubt);
+    return new Curve(
+        id,
+        kind,
+        label,
+        conditions,
+        x,
+        y,
+        points,
+        uncertainty,
+        method,
+        evidence,
+        Standing.UNSURE,
+        more);
   }
 }

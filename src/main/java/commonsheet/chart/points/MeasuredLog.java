@@ -1,5 +1,6 @@
 package commonsheet.chart.points;
 
+import commonsheet.chart.plot.Thinning;
 import commonsheet.record.Conditions;
 import commonsheet.record.Curve;
 import commonsheet.record.Evidence;
@@ -81,8 +82,12 @@ public final class MeasuredLog {
     double errorY = log.voltageStep() / 2;
     double toleranceX = Math.max(THINNING * errorX, FINEST_CHARGE * discharge.total());
     double toleranceY = Math.max(THINNING * errorY, FINEST_VOLTAGE);
-    Thinning.Result thinned = Thinning.thin(discharge.charge(), voltage, toleranceX, toleranceY);
-    double scale = thinned.scale() / THINNING;
+    List<double[]> points = new ArrayList<>();
+    for (int i = 0; i < voltage.length; i++) {
+      points.add(new double[] {discharge.charge()[i], voltage[i]});
+    }
+    Thinning.Thinned thinned = Thinning.of(points, toleranceX, toleranceY, 1);
+    double scale = thinned.off() / THINNING;
     List<String> doubts = new ArrayList<>();
     Conditions conditions = conditions(discharge, doubts);
     String note =
@@ -99,7 +104,7 @@ public final class MeasuredLog {
         conditions,
         new Curve.Axis("capacity", "A.h", List.of()),
         new Curve.Axis("voltage", "V", List.of()),
-        thinned.points(),
+        thinned.points().stream().map(p -> List.of(p[0], p[1])).toList(),
         new Curve.Uncertainty(
             Math.max(errorX, scale * toleranceX), Math.max(errorY, scale * toleranceY)),
         Method.MEASURED,

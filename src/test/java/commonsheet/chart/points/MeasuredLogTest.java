@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import commonsheet.chart.OpenData;
+import commonsheet.chart.plot.Thinning;
 import commonsheet.record.Conditions;
 import commonsheet.record.Curve;
 import commonsheet.record.Method;
