@@ -43,7 +43,8 @@ public final class ChartReader {
    * The plots of one page, in their order. Read together so that a heading between two of them goes
    * to the right one.
    */
-  public List<Chart> read(List<Plot> plotsOfPage) {
+  public List<Chart> read(List<Plot> found) {
+    List<Plot> plotsOfPage = found.stream().map(plot -> withOwnWords(plot, found)).toList();
     List<PlotAxes> axes = plotsOfPage.stream().map(plot -> new AxesReader(plot).read()).toList();
     List<Chart> charts = new ArrayList<>();
     for (int i = 0; i < plotsOfPage.size(); i++) {
@@ -56,6 +57,38 @@ public final class ChartReader {
       charts.add(new ChartAssembly(plotsOfPage.get(i), axes.get(i), words, capacity).chart());
     }
     return charts;
+  }
+
+  /** A plot without the words that stand beside another one, nearer to that. */
+  private static Plot withOwnWords(Plot plot, List<Plot> all) {
+    List<Word> own =
+        plot.words().stream()
+            .filter(word -> all.stream().noneMatch(other -> isBeside(word, other, plot)))
+            .toList();
+    return new Plot(
+        plot.page(),
+        plot.frame(),
+        plot.ink(),
+        plot.pixel(),
+        plot.uprights(),
+        plot.levels(),
+        plot.traces(),
+        plot.samples(),
+        plot.pointers(),
+        own);
+  }
+
+  private static boolean isBeside(Word word, Plot other, Plot plot) {
+    double mine = across(word.box(), plot.frame());
+    double theirs = across(word.box(), other.frame());
+    boolean level =
+        word.box().bottom() > other.frame().y() && word.box().y() < other.frame().bottom();
+    return mine > 0 && theirs < mine && level;
+  }
+
+  /** How far a word stands to the left or right of a frame; 0 within. */
+  private static double across(Box word, Box frame) {
+    return Math.max(0, Math.max(frame.x() - word.right(), word.x() - frame.right()));
   }
 
   private static boolean isFree(Word word, List<PlotAxes> axes) {

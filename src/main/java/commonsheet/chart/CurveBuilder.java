@@ -36,6 +36,9 @@ final class CurveBuilder {
   /** A curve may go back by this share of the frame: joints of a line, steep falls. */
   private static final double BACKWARDS = 0.01;
 
+  /** In pixels an upright piece, as at the start of a charge, leans by the width of the line. */
+  private static final double BACKWARDS_IN_PIXELS = 0.025;
+
   private final Plot plot;
   private final Box frame;
   private final ChartKind kind;
@@ -138,7 +141,8 @@ final class CurveBuilder {
     if (outside) {
       doubts.add("The line leaves the frame of the plot.");
     }
-    if (back > BACKWARDS * frame.width() + 2 * trace.errorX()) {
+    double slack = plot.ink() == PlotInk.PATHS ? BACKWARDS : BACKWARDS_IN_PIXELS;
+    if (back > slack * frame.width() + 2 * trace.errorX()) {
       doubts.add(
           "The line runs back on itself, so that one place of the x axis has several values.");
     }

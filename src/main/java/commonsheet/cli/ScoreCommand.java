@@ -82,6 +82,7 @@ final class ScoreCommand implements Callable<Integer> {
   @Override
   public Integer call() throws CommandException, InterruptedException {
     TimedReader reader = TimedReader.by(layouts);
+    TimedReader tracing = reader.tracing(TimedTracer.standard());
     InputFiles inputs = InputFiles.find(arguments, ".pdf");
     inputs.problems().forEach(this::complain);
     int failed = inputs.problems().size();
@@ -96,7 +97,7 @@ final class ScoreCommand implements Callable<Integer> {
         failed++;
       } else {
         List<ChartTruth> expectedCharts = charts(file);
-        List<CellRecord> records = records(reader.read(file));
+        List<CellRecord> records = records((expectedCharts == null ? reader : tracing).read(file));
         scores.addAll(Scorer.scoreSheet(expected, records));
         if (expectedCharts != null) {
           charts.add(ChartScorer.scoreSheet(sheetName(file), expectedCharts, records));

@@ -1,6 +1,7 @@
 package commonsheet.score;
 
 import commonsheet.record.CellRecord;
+import commonsheet.record.Method;
 import commonsheet.record.Standing;
 import commonsheet.record.Statement;
 import java.util.ArrayList;
@@ -13,7 +14,10 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** Scores records against truths. Statements that a person has rejected are left out. */
+/**
+ * Scores records against truths. Statements that a person has rejected are left out, and so is what
+ * is derived from curves, which no sheet states.
+ */
 public final class Scorer {
   private Scorer() {}
 
@@ -22,7 +26,7 @@ public final class Scorer {
     Stream<Statement> statements = record == null ? Stream.empty() : record.statements().stream();
     Map<String, List<TruthRow>> rows = group(truth.rows().stream(), TruthRow::quantity);
     Map<String, List<Statement>> read =
-        group(statements.filter(s -> s.standing() != Standing.REJECTED), Statement::quantity);
+        group(statements.filter(Scorer::isOfSheet), Statement::quantity);
     Set<String> quantities = new LinkedHashSet<>(rows.keySet());
     quantities.addAll(read.keySet());
     List<Outcome> outcomes = new ArrayList<>();
@@ -36,6 +40,11 @@ public final class Scorer {
             .map(field -> CellFields.compare(field, record == null ? null : record.cell()))
             .toList();
     return new SheetScore(truth.sheet(), outcomes, fields);
+  }
+
+  private static boolean isOfSheet(Statement statement) {
+    return statement.standing() != Standing.REJECTED
+        && (statement.evidence() == null || statement.evidence().method() != Method.DERIVED);
   }
 
   private static <T> Map<String, List<T>> group(Stream<T> all, Function<T, String> quantity) {

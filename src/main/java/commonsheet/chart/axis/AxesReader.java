@@ -15,6 +15,8 @@ public final class AxesReader {
   /** Words closer than this, in heights of a line, are one title. */
   private static final double TITLE_GAP = 1.0;
 
+  private static final int LEAST_OF_A_FURTHER = 3;
+
   private final Plot plot;
 
   public AxesReader(Plot plot) {
@@ -49,12 +51,12 @@ public final class AxesReader {
     List<TickLabel> free = without(labels, level);
     AxisScales.Found left = scales.on(Side.LEFT, free);
     AxisScales.Found right = scales.on(Side.RIGHT, free);
-    List<ReadAxis> upright = new ArrayList<>(left.axes());
+    List<ReadAxis> upright = new ArrayList<>(borneOut(left.axes()));
     right.axes().stream().filter(axis -> !isMirrored(axis, left.axes())).forEach(upright::add);
 
     Set<Word> claimed = new HashSet<>();
     level.forEach(axis -> claimed.addAll(words(axis)));
-    left.axes().forEach(axis -> claimed.addAll(words(axis)));
+    borneOut(left.axes()).forEach(axis -> claimed.addAll(words(axis)));
     right.axes().forEach(axis -> claimed.addAll(words(axis)));
     List<String> faults = new ArrayList<>();
     if (level.isEmpty()) {
@@ -64,6 +66,13 @@ public final class AxesReader {
       faults.add(fault(Side.LEFT, left.without().isEmpty() ? right.without() : left.without()));
     }
     return titled(level, upright, claimed, faults);
+  }
+
+  /** Two numbers farther out than an axis are no further one: a line of text on its side. */
+  private static List<ReadAxis> borneOut(List<ReadAxis> axes) {
+    return axes.stream()
+        .filter(axis -> axis.equals(axes.get(0)) || axis.fit().in().size() >= LEAST_OF_A_FURTHER)
+        .toList();
   }
 
   private PlotAxes titled(

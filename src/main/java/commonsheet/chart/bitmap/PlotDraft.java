@@ -37,6 +37,9 @@ record PlotDraft(
   private static final int FEW = 6;
 
   /** Pieces of line of one ink in a legend for each curve; more of them are letters. */
+  /** Longest level bar of a letter in heights of its word. */
+  private static final double LONGEST_BAR = 1.5;
+
   private static final int MOST_SAMPLES = 6;
 
   /**
@@ -177,7 +180,7 @@ record PlotDraft(
         if (swatch.ink() == ink
             && curves.stream().noneMatch(c -> isPart(swatch.area(), c.strand()))) {
           Sample sample = sample(swatch, placing);
-          if (words.stream().noneMatch(w -> isLetter(sample.box(), w))) {
+          if (words.stream().noneMatch(w -> isLetter(sample, w))) {
             own.add(sample);
           }
         }
@@ -190,8 +193,14 @@ record PlotDraft(
     return out;
   }
 
-  private static boolean isLetter(Box box, Word word) {
-    return word.box().contains(box.centreX(), box.centreY())
+  /** The bars of letters are short; a recognised word's box can reach over its sample. */
+  private static boolean isLetter(Sample sample, Word word) {
+    Box box = sample.box();
+    boolean bars =
+        sample.style().dash() != InkStyle.Dash.SOLID
+            || box.width() < LONGEST_BAR * word.box().height();
+    return bars
+        && word.box().contains(box.centreX(), box.centreY())
         && word.text().codePoints().anyMatch(Character::isLetterOrDigit);
   }
 

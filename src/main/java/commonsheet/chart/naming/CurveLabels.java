@@ -1,5 +1,6 @@
 package commonsheet.chart.naming;
 
+import commonsheet.chart.plot.InkStyle;
 import commonsheet.chart.plot.Plot;
 import commonsheet.chart.plot.Pointer;
 import commonsheet.chart.plot.Sample;
@@ -8,6 +9,7 @@ import commonsheet.chart.text.Phrase;
 import commonsheet.record.Conditions;
 import commonsheet.sheet.Box;
 import commonsheet.sheet.Point;
+import commonsheet.sheet.Word;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -27,6 +29,9 @@ public final class CurveLabels {
 
   /** Recognised words can take in the end of their sample. */
   private static final double OVER_SAMPLE = 2.5;
+
+  /** Longest level bar of a letter in heights of its word. */
+  private static final double LONGEST_BAR = 1.5;
 
   private static final double POINTER_REACH = 0.9;
 
@@ -122,7 +127,14 @@ public final class CurveLabels {
             word ->
                 word.box().contains(x, y)
                     && word.text().chars().anyMatch(Character::isLetterOrDigit)
-                    && sample.box().width() < word.box().width());
+                    && isBars(sample, word));
+  }
+
+  /** Bars of one letter, or of several that look like dashes. */
+  private static boolean isBars(Sample sample, Word word) {
+    return sample.style().dash() == InkStyle.Dash.SOLID
+        ? sample.box().width() < LONGEST_BAR * word.box().height()
+        : sample.box().width() < word.box().width();
   }
 
   private static double away(Sample sample, Phrase phrase) {

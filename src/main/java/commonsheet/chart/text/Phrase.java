@@ -14,6 +14,9 @@ import java.util.List;
  */
 public record Phrase(List<Word> words, Box box, int turn) {
   /** Ideographs stand closer than this share of their height when they are one word. */
+  /** Some legends set "° C" with a gap wider than between words, in heights of a line. */
+  private static final double WIDEST_DEGREE = 1.5;
+
   private static final double CLOSE = 0.12;
 
   public Phrase {
@@ -106,12 +109,17 @@ public record Phrase(List<Word> words, Box box, int turn) {
     Word next = null;
     for (Word word : rest) {
       double gap = gap(last, word);
-      boolean fits = gap > -0.5 && gap < widest && shared(last, word) > 0.5 && alike(last, word);
+      double most = isDegree(last) && word.text().startsWith("C") ? WIDEST_DEGREE : widest;
+      boolean fits = gap > -0.5 && gap < most && shared(last, word) > 0.5 && alike(last, word);
       if (fits && (next == null || start(word) < start(next)) && !walled(last, word, walls)) {
         next = word;
       }
     }
     return next;
+  }
+
+  private static boolean isDegree(Word word) {
+    return word.text().endsWith("°") || word.text().endsWith("º");
   }
 
   /** Words of quite different sizes are not one phrase, except raised ones. */
