@@ -43,10 +43,20 @@ record AxisChoice(ReadAxis axis, AxisMeasure measure, List<String> doubts) {
         return way;
       }
     }
+    AxisChoice unnamed = unnamed(trace, ways, axes, kind, frame);
+    return named == null || unnamed == null ? unnamed : unnamed.doubted(missing(named));
+  }
+
+  private static AxisChoice unnamed(
+      Trace trace, List<AxisChoice> ways, List<ReadAxis> axes, ChartKind kind, Box frame) {
     if (ways.size() == 1 && (axes.size() == 1 || kind != ChartKind.CHARGE)) {
       return axes.size() == 1 ? ways.get(0) : ways.get(0).doubted(several());
     }
     return ways.isEmpty() ? null : byShape(trace, ways, kind, frame);
+  }
+
+  private static String missing(Measure named) {
+    return "Its label says " + named.quantity() + ", but no axis that was read shows that.";
   }
 
   private static AxisChoice named(Measure named, List<AxisChoice> ways, List<ReadAxis> untitled) {
@@ -65,7 +75,9 @@ record AxisChoice(ReadAxis axis, AxisMeasure measure, List<String> doubts) {
   }
 
   private AxisChoice doubted(String doubt) {
-    return new AxisChoice(axis, measure, List.of(doubt));
+    List<String> more = new ArrayList<>(doubts);
+    more.add(doubt);
+    return new AxisChoice(axis, measure, more);
   }
 
   private static String several() {

@@ -147,6 +147,10 @@ final class CurveFamily {
     boolean recognised = axis.fit().in().stream().anyMatch(mark -> mark.label().recognised());
     List<String> doubts = new ArrayList<>();
     String name = axis.side().printed();
+    if (axis.fit().in().stream().anyMatch(mark -> mark.label().aslant())) {
+      doubts.add(
+          "The numbers of the " + name + " stand aslant; which mark each belongs to is not sure.");
+    }
     if (in < 3) {
       doubts.add("The scale of the " + name + " rests on two numbers, which nothing checks.");
     } else if (recognised && !axis.vouched()) {

@@ -17,6 +17,11 @@ public record TickLabel(double value, TradeUnit unit, String text, Box box, List
     words = List.copyOf(words);
   }
 
+  /** Whether it stands neither level nor upright, so that its middle is not at its tick. */
+  public boolean aslant() {
+    return words.stream().anyMatch(word -> word.turn() % 90 != 0);
+  }
+
   public boolean recognised() {
     return words.stream().anyMatch(Word::recognised);
   }
