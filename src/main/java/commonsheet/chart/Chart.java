@@ -47,20 +47,7 @@ public record Chart(
     for (Curve curve : curves) {
       String id = "c" + (first + named.size());
       names.put(curve.id(), id);
-      named.add(
-          new Curve(
-              id,
-              curve.kind(),
-              curve.label(),
-              curve.conditions(),
-              curve.x(),
-              curve.y(),
-              curve.points(),
-              curve.uncertainty(),
-              curve.method(),
-              curve.evidence(),
-              curve.standing(),
-              curve.doubts()));
+      named.add(curve.named(id));
     }
     List<Finding> told = new ArrayList<>();
     for (Finding finding : findings) {

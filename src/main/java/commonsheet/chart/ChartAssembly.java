@@ -105,17 +105,7 @@ final class ChartAssembly {
   private Plot withLeaders(List<Pointer> leaders) {
     List<Pointer> pointers = new ArrayList<>(plot.pointers());
     pointers.addAll(leaders);
-    return new Plot(
-        plot.page(),
-        plot.frame(),
-        plot.ink(),
-        plot.pixel(),
-        plot.uprights(),
-        plot.levels(),
-        plot.traces(),
-        plot.samples(),
-        pointers,
-        plot.words());
+    return plot.withPointers(pointers);
   }
 
   private ChartKind kind(Captions.Read captions, List<Trace> traces) {

@@ -65,17 +65,7 @@ public final class ChartReader {
         plot.words().stream()
             .filter(word -> all.stream().noneMatch(other -> isBeside(word, other, plot)))
             .toList();
-    return new Plot(
-        plot.page(),
-        plot.frame(),
-        plot.ink(),
-        plot.pixel(),
-        plot.uprights(),
-        plot.levels(),
-        plot.traces(),
-        plot.samples(),
-        plot.pointers(),
-        own);
+    return plot.withWords(own);
   }
 
   private static boolean isBeside(Word word, Plot other, Plot plot) {

@@ -64,6 +64,23 @@ public record Curve(
         id, kind, label, others, x, y, points, uncertainty, method, evidence, standing, doubts);
   }
 
+  /** The same curve under another id. */
+  public Curve named(String other) {
+    return new Curve(
+        other,
+        kind,
+        label,
+        conditions,
+        x,
+        y,
+        points,
+        uncertainty,
+        method,
+        evidence,
+        standing,
+        doubts);
+  }
+
   /** The same curve, unsure for one more reason. */
   public Curve doubted(String doubt) {
     List<String> more = new ArrayList<>(doubts);

@@ -3,7 +3,6 @@ package commonsheet.chart.derived;
 import commonsheet.chart.Chart;
 import commonsheet.record.CellRecord;
 import commonsheet.record.Curve;
-import commonsheet.record.Standing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -44,25 +43,7 @@ final class ChartOwners {
   }
 
   private static Chart unsure(Chart chart) {
-    List<Curve> curves = new ArrayList<>();
-    for (Curve curve : chart.curves()) {
-      List<String> doubts = new ArrayList<>(curve.doubts());
-      doubts.add(DOUBT);
-      curves.add(
-          new Curve(
-              curve.id(),
-              curve.kind(),
-              curve.label(),
-              curve.conditions(),
-              curve.x(),
-              curve.y(),
-              curve.points(),
-              curve.uncertainty(),
-              curve.method(),
-              curve.evidence(),
-              Standing.UNSURE,
-              doubts));
-    }
+    List<Curve> curves = chart.curves().stream().map(curve -> curve.doubted(DOUBT)).toList();
     return new Chart(
         chart.page(),
         chart.box(),

@@ -80,7 +80,7 @@ public final class CurvesOfRecord {
     int next = record.curves().stream().mapToInt(CurvesOfRecord::number).max().orElse(0);
     for (Curve curve : own) {
       next++;
-      curves.add(named(curve, "c" + next));
+      curves.add(curve.named("c" + next));
     }
     List<String> ids = curves.stream().map(Curve::id).toList();
     List<Finding> findings =
@@ -167,22 +167,6 @@ public final class CurvesOfRecord {
 
   private static int number(Curve curve) {
     return Integer.parseInt(curve.id().substring(1));
-  }
-
-  private static Curve named(Curve curve, String id) {
-    return new Curve(
-        id,
-        curve.kind(),
-        curve.label(),
-        curve.conditions(),
-        curve.x(),
-        curve.y(),
-        curve.points(),
-        curve.uncertainty(),
-        curve.method(),
-        curve.evidence(),
-        curve.standing(),
-        curve.doubts());
   }
 
   private static CellRecord with(CellRecord record, List<Curve> curves, List<Finding> findings) {

@@ -39,4 +39,14 @@ public record Plot(
     pointers = List.copyOf(pointers);
     words = List.copyOf(words);
   }
+
+  /** The same plot with other words. */
+  public Plot withWords(List<Word> others) {
+    return new Plot(page, frame, ink, pixel, uprights, levels, traces, samples, pointers, others);
+  }
+
+  /** The same plot with other pointers. */
+  public Plot withPointers(List<Pointer> others) {
+    return new Plot(page, frame, ink, pixel, uprights, levels, traces, samples, others, words);
+  }
 }

@@ -31,7 +31,7 @@ public final class VectorPlots {
     List<Box> frames = new PlotCheck(ink, words).plots(boxes);
     List<Plot> plots = new ArrayList<>();
     for (Box frame : frames) {
-      Plot plot = new PlotReader(ink, frame, others(frame, frames), words, drawing.page()).read();
+      Plot plot = new PathsOfPlot(ink, frame, others(frame, frames), words, drawing.page()).read();
       if (!plot.traces().isEmpty()) {
         plots.add(plot);
       }

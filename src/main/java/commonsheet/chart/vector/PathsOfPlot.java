@@ -12,7 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Reads one plot: what of the page's ink is grid, curve, marker, legend or pointer. */
-final class PlotReader {
+final class PathsOfPlot {
   private final PageInk ink;
   private final Box frame;
   private final List<Box> others;
@@ -22,7 +22,7 @@ final class PlotReader {
   /**
    * @param others the areas of the other plots of the page, whose legends are not this one's
    */
-  PlotReader(PageInk ink, Box frame, List<Box> others, List<Word> words, int page) {
+  PathsOfPlot(PageInk ink, Box frame, List<Box> others, List<Word> words, int page) {
     this.others = others;
     this.ink = ink;
     this.frame = frame;
