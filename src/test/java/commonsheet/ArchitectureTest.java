@@ -29,9 +29,19 @@ class ArchitectureTest {
           "layout", Set.of("sheet", "record", "quantity"),
           "chart", Set.of("sheet", "record", "quantity"),
           "score", Set.of("record", "quantity"),
-          "export", Set.of("record", "quantity"),
+          "compare", Set.of("record", "quantity"),
+          "export", Set.of("record", "quantity", "compare"),
           "cli",
-              Set.of("quantity", "record", "sheet", "check", "layout", "chart", "score", "export"));
+              Set.of(
+                  "quantity",
+                  "record",
+                  "sheet",
+                  "check",
+                  "layout",
+                  "chart",
+                  "score",
+                  "compare",
+                  "export"));
 
   @ArchTest
   static void packagesUseOnlyWhatTheArrowsAllow(JavaClasses classes) {
