@@ -89,7 +89,7 @@ public final class CsvComparison {
 
   private void text(String name, Function<ComparisonRow, String> text) {
     header.add(name);
-    values.add(row -> harmless(Printed.clean(text.apply(row))));
+    values.add(row -> CsvText.of(text.apply(row)));
   }
 
   private void value(String name, Column column, int n, Function<Statement, Object> value) {
@@ -110,10 +110,5 @@ public final class CsvComparison {
     return statement.conditions().values().entrySet().stream()
         .map(condition -> condition.getKey() + '=' + Printed.number(condition.getValue()))
         .collect(Collectors.joining(";"));
-  }
-
-  /** Full-width signs count as well: some spreadsheets read them as the plain ones. */
-  private static String harmless(String text) {
-    return !text.isEmpty() && "=+-@＝＋－＠".indexOf(text.charAt(0)) >= 0 ? '\'' + text : text;
   }
 }
