@@ -121,6 +121,9 @@ public final class TerminalShortlist {
             + " its curve of the lowest rate, and the resistance between its curves:");
     TextTable table = new TextTable(List.of(ranks(), names()));
     List<Figure> all = new ArrayList<>();
+    for (Measure stated : List.of(Measure.CURRENT_RATING, Measure.NOMINAL_CAPACITY, Measure.MASS)) {
+      contenders.forEach(c -> all.add(c.cell().figure(stated)));
+    }
     for (Shown shown : SHOWN) {
       table.add(column(shown.measure(), shown.head()));
       contenders.forEach(c -> all.add(c.cell().figure(shown.measure())));
