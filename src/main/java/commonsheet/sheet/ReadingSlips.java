@@ -33,6 +33,10 @@ final class ReadingSlips {
   /** A comma between conditions taken for a point: "to2.5V.25℃". */
   private static final Pattern COMMA = Pattern.compile("(?<=\\d[VA])[.](?=\\d)");
 
+  /** Where a space was lost between conditions: "to2.5V,25℃". */
+  private static final Pattern LOST_SPACE =
+      Pattern.compile("(?<=^to)(?=\\d)|(?<=\\d ?[VAC℃],)(?=\\d|to)|(?<=\\dC)(?=to)");
+
   /** What mΩ is taken for; the letter is rarer than all of these. */
   private static final Pattern MILLIOHM = Pattern.compile("(?i)(?<=^|\\d)m(?:s|q|n|2|0|o|a)$");
 
@@ -62,6 +66,7 @@ final class ReadingSlips {
     text = ROUND_DIGIT.matcher(text).replaceAll("0");
     text = UPRIGHT_DIGIT.matcher(text).replaceAll("1");
     text = COMMA.matcher(text).replaceAll(",");
+    text = LOST_SPACE.matcher(text).replaceAll(" ");
     if (text.equalsIgnoreCase("o") && TEMPERATURE_UNIT.matcher(after(word)).matches()) {
       text = "0";
     }
