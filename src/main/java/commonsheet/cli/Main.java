@@ -31,6 +31,9 @@ import picocli.CommandLine.UnmatchedArgumentException;
     subcommands = {
       ReadCommand.class,
       TraceCommand.class,
+      CheckCommand.class,
+      ReviewCommand.class,
+      VerifyCommand.class,
       TableCommand.class,
       ScoreCommand.class,
       ExplainCommand.class,
