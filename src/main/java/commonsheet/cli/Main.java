@@ -32,6 +32,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
       ReadCommand.class,
       TraceCommand.class,
       TableCommand.class,
+      ExportCommand.class,
       ScoreCommand.class,
       ExplainCommand.class,
       SchemaCommand.class

@@ -13,6 +13,7 @@ import commonsheet.record.Source;
  * @param id the record's id
  * @param cell without evidence
  * @param source the sheet; null where the record names none
+ * @param review its state, who approved it and when
  */
 public record CellOrigin(String id, Cell cell, Source source, Review review) {
   private static final Cell NOTHING_SAID = new Cell(null, null, null, null, null, null, null);
@@ -52,8 +53,8 @@ public record CellOrigin(String id, Cell cell, Source source, Review review) {
   private static Review clean(Review review) {
     return new Review(
         review.state(),
-        clean(review.preparedBy()),
-        review.preparedAt(),
+        null,
+        null,
         clean(review.approvedBy()),
         review.approvedAt(),
         null);

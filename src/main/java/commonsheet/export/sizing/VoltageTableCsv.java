@@ -99,9 +99,9 @@ final class VoltageTableCsv {
             currents,
             numbers(rows, CAPACITY),
             voltages,
-            Double.parseDouble(first.get("voltage_uncertainty_V")),
-            Double.parseDouble(first.get("cutoff_voltage_V")),
-            Double.parseDouble(first.get("temperature_degC")),
+            number(first, "voltage_uncertainty_V"),
+            number(first, "cutoff_voltage_V"),
+            number(first, "temperature_degC"),
             list(first.get("curves")),
             VoltageTables.UNSURE.equals(first.get("standing")));
     List<Integer> pages = list(first.get("source_pages")).stream().map(Integer::valueOf).toList();
@@ -147,9 +147,21 @@ final class VoltageTableCsv {
   private static List<Double> numbers(List<CSVRecord> rows, String column) {
     List<Double> numbers = new ArrayList<>();
     for (CSVRecord row : rows) {
-      numbers.add(row.get(column) == null ? null : Double.valueOf(row.get(column)));
+      numbers.add(row.get(column) == null ? null : number(row, column));
     }
     return numbers;
+  }
+
+  private static Double number(CSVRecord row, String column) {
+    String text = row.get(column);
+    try {
+      return Double.valueOf(text == null ? "" : text);
+    } catch (NumberFormatException e) {
+      throw new IllegalArgumentException(
+          "line " + (row.getRecordNumber() + 1) + ", column " + column + ": no number stands there"
+              + (text == null ? "" : " but " + text),
+          e);
+    }
   }
 
   private static List<String> list(String text) {
