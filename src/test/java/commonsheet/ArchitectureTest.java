@@ -28,9 +28,10 @@ class ArchitectureTest {
           Map.entry("sheet", Set.of("quantity")),
           Map.entry("check", Set.of("record", "quantity")),
           Map.entry("layout", Set.of("sheet", "record", "quantity")),
-          Map.entry("chart", Set.of("sheet", "record", "columns", "quantity")),
+          Map.entry("discharge", Set.of("record", "quantity")),
+          Map.entry("chart", Set.of("sheet", "record", "columns", "quantity", "discharge")),
           Map.entry("score", Set.of("record", "quantity")),
-          Map.entry("compare", Set.of("record", "columns", "quantity")),
+          Map.entry("compare", Set.of("record", "columns", "quantity", "discharge")),
           Map.entry("export", Set.of("record", "quantity", "compare")),
           Map.entry(
               "api",

@@ -71,8 +71,8 @@ final class ExportCommand implements Callable<Integer> {
     check("--cutoff", cutoff, 0.5, 5, "V per cell");
     check("--temperature", temperature, -60, 100, "°C");
     refuseOwnFolder();
-    RecordFiles files = RecordFiles.read(arguments);
-    List<CellRecord> records = new ArrayList<>(files.records());
+    RecordsGiven given = RecordsGiven.read(arguments);
+    List<CellRecord> records = new ArrayList<>(given.records());
     int unapproved = 0;
     if (approvedOnly) {
       int all = records.size();
@@ -80,7 +80,7 @@ final class ExportCommand implements Callable<Integer> {
       unapproved = all - records.size();
     }
     PrintWriter err = spec.commandLine().getErr();
-    files.problems().forEach(problem -> err.println("commonsheet: " + problem));
+    given.problems().forEach(problem -> err.println("commonsheet: " + problem));
     if (records.isEmpty()) {
       if (unapproved > 0) {
         err.println(
@@ -90,7 +90,7 @@ final class ExportCommand implements Callable<Integer> {
       return ExitStatus.NONE_READABLE;
     }
     write(records, unapproved);
-    return ExitStatus.of(records.size(), files.problems().size());
+    return ExitStatus.of(records.size(), given.problems().size());
   }
 
   private void write(List<CellRecord> records, int unapproved) throws CommandException {

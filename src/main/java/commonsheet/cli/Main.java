@@ -33,6 +33,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
       TraceCommand.class,
       TableCommand.class,
       ExportCommand.class,
+      CompareCommand.class,
       ScoreCommand.class,
       ExplainCommand.class,
       SchemaCommand.class

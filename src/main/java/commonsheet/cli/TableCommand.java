@@ -40,9 +40,9 @@ final class TableCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws CommandException {
-    RecordFiles files = RecordFiles.read(arguments);
-    List<CellRecord> records = files.records();
-    List<String> problems = files.problems();
+    RecordsGiven given = RecordsGiven.read(arguments);
+    List<CellRecord> records = given.records();
+    List<String> problems = given.problems();
     PrintWriter err = spec.commandLine().getErr();
     problems.forEach(problem -> err.println("commonsheet: " + problem));
     if (records.isEmpty()) {

@@ -47,10 +47,8 @@ record Judge(double asked, double peak) {
     double margin = least / asked - 1;
     List<String> words = new ArrayList<>();
     words.add(comparison(least, margin));
-    if (rating.value() != null && rating.value() > least) {
-      words.add("the sheet also gives " + ampere(rating.value()) + ", and the lower one counts");
-    } else if (rating.high() != null && rating.high() > least) {
-      words.add("the sheet also gives " + ampere(rating.high()) + ", and the lower one counts");
+    if (rating.value() != null && rating.value() > least * (1 + EQUAL)) {
+      words.add("the lower end of what is stated counts");
     }
     if (rating.unsure()) {
       words.add("the rating is unsure" + (rating.notes().isEmpty() ? "" : ": " + note(rating)));
@@ -117,7 +115,7 @@ record Judge(double asked, double peak) {
   }
 
   private static String note(Figure figure) {
-    return figure.notes().get(0).replaceAll("[.]$", "");
+    return figure.notes().get(figure.notes().size() - 1).replaceAll("[.]$", "");
   }
 
   private static String ampere(double current) {

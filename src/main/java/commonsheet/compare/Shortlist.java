@@ -9,8 +9,8 @@ import java.util.List;
  * deliver; then near misses, those whose rating is not known, and those that fail.
  *
  * @param condition the load on one cell, and to where
- * @param requirement what the machine asks; null where cells are
- *     compared under the condition's load alone
+ * @param requirement what the machine asks; null where cells are compared under the condition's
+ *     load alone
  * @param rankedBy the measure by which cells of one verdict are ordered, best first
  * @param contenders every cell compared, in order of rank
  * @param remarks for people, a sentence each: what cannot be compared between these cells, and what

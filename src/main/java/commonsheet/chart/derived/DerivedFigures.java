@@ -1,5 +1,6 @@
 package commonsheet.chart.derived;
 
+import commonsheet.discharge.DischargeCurve;
 import commonsheet.record.CellRecord;
 import commonsheet.record.Evidence;
 import commonsheet.record.Finding;

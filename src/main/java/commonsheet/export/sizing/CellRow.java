@@ -1,11 +1,13 @@
 package commonsheet.export.sizing;
 
 import commonsheet.compare.Figure;
+import commonsheet.compare.Measure;
 import commonsheet.record.CellRecord;
 import commonsheet.record.Evidence;
 import commonsheet.record.Standing;
 import commonsheet.record.Statement;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,18 +20,30 @@ import java.util.Objects;
  * @param origin which cell, from which sheet
  * @param stated by the name of the quantity's columns, the statement taken first; none where the
  *     sheet does not state it
- * @param resistance from the separation of discharge curves
  * @param grid the cell's look-up grid, or why there is none
  */
-record CellRow(
-    CellOrigin origin, Map<String, List<Statement>> stated, Figure resistance, Digitised grid) {
+record CellRow(CellOrigin origin, Map<String, List<Statement>> stated, Digitised grid) {
+  CellRow {
+    stated = Map.copyOf(stated);
+  }
 
   static CellRow of(CellRecord record, Digitised grid) {
     Map<String, List<Statement>> stated = new LinkedHashMap<>();
     for (RowQuantity quantity : RowLayout.standard().columns()) {
-      stated.put(quantity.name(), quantity.statements(record));
+      List<Statement> all = new ArrayList<>(quantity.statements(record));
+      Figure compared = quantity.compared(grid.figures());
+      if (compared != null && compared.isKnown()) {
+        String id = compared.from().get(0);
+        all.sort(Comparator.comparing(statement -> !statement.id().equals(id)));
+      }
+      stated.put(quantity.name(), all);
     }
-    return new CellRow(CellOrigin.of(record), stated, grid.resistance(), grid);
+    return new CellRow(CellOrigin.of(record), stated, grid);
+  }
+
+  /** From the separation of discharge curves, in mOhm. */
+  Figure resistance() {
+    return grid.figures().get(Measure.CURVE_RESISTANCE);
   }
 
   /** The statement taken, or null where the sheet does not state the quantity. */
@@ -57,16 +71,21 @@ record CellRow(
         .toList();
   }
 
-  /** The names of the quantities whose value stands as unsure, the resistance and grid included. */
+  /**
+   * The names of the quantities whose value stands as unsure, or of which the sheet states several
+   * that contradict each other; the resistance and the grid included.
+   */
   List<String> unsure() {
     List<String> unsure = new ArrayList<>();
     for (RowQuantity quantity : RowLayout.standard().columns()) {
       Statement taken = taken(quantity);
-      if (taken != null && taken.standing() == Standing.UNSURE) {
+      Figure compared = quantity.compared(grid.figures());
+      if (taken != null
+          && (taken.standing() == Standing.UNSURE || (compared != null && compared.unsure()))) {
         unsure.add(quantity.name());
       }
     }
-    if (resistance.unsure()) {
+    if (resistance().unsure()) {
       unsure.add(RowFields.RESISTANCE);
     }
     if (grid.table() != null && grid.table().unsure()) {
@@ -83,7 +102,7 @@ record CellRow(
         missing.add(quantity.name());
       }
     }
-    if (!resistance.isKnown()) {
+    if (!resistance().isKnown()) {
       missing.add(RowFields.RESISTANCE);
     }
     if (grid.table() == null) {

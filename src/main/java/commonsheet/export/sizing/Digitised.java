@@ -12,16 +12,19 @@ import commonsheet.record.Conditions;
 import commonsheet.record.Standing;
 import commonsheet.record.Statement;
 import java.util.List;
+import java.util.Map;
 
 /**
- * What a cell's digitised discharges give without a load being named.
+ * What is known of a cell without a load being named.
  *
- * @param condition the cut-off and temperature at which they were looked at
+ * @param condition the cut-off and temperature at which its discharges were looked at
  * @param table the look-up grid, or null where there is none
  * @param why there is no grid, the end of a sentence; null where there is one
- * @param resistance from the separation of the curves, in mOhm
+ * @param figures those that do not depend on a load: what the sheet states, and the resistance from
+ *     curves
  */
-record Digitised(Condition condition, VoltageTable table, String why, Figure resistance) {
+record Digitised(
+    Condition condition, VoltageTable table, String why, Map<Measure, Figure> figures) {
 
   static Digitised of(CellRecord record, Double cutoff, double temperature) {
     double end = cutoff == null ? ownCutoff(record) : cutoff;
@@ -29,21 +32,21 @@ record Digitised(Condition condition, VoltageTable table, String why, Figure res
         new Condition(Load.constant(1), end, temperature, 0, Condition.Tolerance.STANDARD);
     DischargeFamily family = DischargeFamily.of(record, condition);
     List<DischargeLine> lines = family.lines();
-    if (lines.size() < 2) {
-      String why =
-          lines.isEmpty()
-              ? "no discharge curve of the sheet serves at this cut-off and temperature"
-              : "only one discharge curve of the sheet serves at this cut-off and temperature";
-      return new Digitised(condition, null, why, Figure.absent(why));
-    }
+    // Any load will do for what does not depend on it; this one lies between curves.
+    Load load = Load.constant(lines.isEmpty() ? 1 : middle(lines));
+    Map<Measure, Figure> figures = family.under(load).figures();
     VoltageTable table = family.voltageTable().orElse(null);
-    Load load = Load.constant(middle(lines));
-    Figure resistance = family.under(load).figure(Measure.CURVE_RESISTANCE);
-    String why = table == null ? "the curves do not give one grid" : null;
-    return new Digitised(condition.under(load), table, why, resistance);
+    return new Digitised(condition, table, table == null ? why(lines.size()) : null, figures);
   }
 
-  /** Midway between the outermost digitised currents, so that it lies between curves. */
+  private static String why(int lines) {
+    return switch (lines) {
+      case 0 -> "no discharge curve of the sheet serves at this cut-off and temperature";
+      case 1 -> "only one discharge curve of the sheet serves at this cut-off and temperature";
+      default -> "the discharge curves of the sheet do not make one grid";
+    };
+  }
+
   private static double middle(List<DischargeLine> lines) {
     return (lines.get(0).current() + lines.get(lines.size() - 1).current()) / 2;
   }

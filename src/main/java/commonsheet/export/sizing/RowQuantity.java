@@ -1,6 +1,8 @@
 package commonsheet.export.sizing;
 
 import commonsheet.compare.Condition;
+import commonsheet.compare.Figure;
+import commonsheet.compare.Measure;
 import commonsheet.record.CellRecord;
 import commonsheet.record.Conditions;
 import commonsheet.record.Method;
@@ -8,6 +10,7 @@ import commonsheet.record.Standing;
 import commonsheet.record.Statement;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 
 /**
  * A quantity of a flat row, as rows.yaml defines it.
@@ -18,9 +21,17 @@ import java.util.List;
  * @param unit UCUM code of the quantity's canonical unit
  * @param prefer the statistics that are taken, the best first
  * @param take which of several with the same statistic
+ * @param measure the measure of comparisons whose statement is taken, so that rows and comparisons
+ *     agree; null where comparisons have none
  */
 record RowQuantity(
-    String name, String title, String quantity, String unit, List<String> prefer, Take take) {
+    String name,
+    String title,
+    String quantity,
+    String unit,
+    List<String> prefer,
+    Take take,
+    String measure) {
   private static final String UNSAID = "unsaid";
 
   /** Which of several statements is taken. */
@@ -35,9 +46,9 @@ record RowQuantity(
   }
 
   /**
-   * What a record states of the quantity, the best first; without what was rejected or derived.
-   * One that holds at any temperature goes before one for a range with room temperature in it, and
-   * that before one for another; a sure one before an unsure.
+   * What a record states of the quantity, the best first; without what was rejected or derived. A
+   * sure one goes before an unsure; then the statistic decides; then one that holds at any
+   * temperature goes before one for a range with room temperature in it, and that before another.
    */
   List<Statement> statements(CellRecord record) {
     return record.statements().stream()
@@ -45,11 +56,20 @@ record RowQuantity(
         .filter(s -> s.standing() != Standing.REJECTED)
         .filter(s -> s.evidence() == null || s.evidence().method() != Method.DERIVED)
         .sorted(
-            Comparator.comparingInt((Statement s) -> prefer.indexOf(statistic(s)))
+            Comparator.comparing((Statement s) -> s.standing() == Standing.UNSURE)
+                .thenComparingInt(s -> prefer.indexOf(statistic(s)))
                 .thenComparingInt(RowQuantity::limits)
-                .thenComparing(s -> s.standing() == Standing.UNSURE)
                 .thenComparing(order()))
         .toList();
+  }
+
+  /** The figure that comparisons have for this quantity, or null. */
+  Figure compared(Map<Measure, Figure> figures) {
+    return figures.entrySet().stream()
+        .filter(entry -> entry.getKey().label().equals(measure))
+        .map(Map.Entry::getValue)
+        .findFirst()
+        .orElse(null);
   }
 
   private Comparator<Statement> order() {

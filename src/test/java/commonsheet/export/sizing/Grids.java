@@ -3,11 +3,13 @@ package commonsheet.export.sizing;
 import commonsheet.compare.Condition;
 import commonsheet.compare.Figure;
 import commonsheet.compare.Load;
+import commonsheet.compare.Measure;
 import commonsheet.compare.Origin;
 import commonsheet.compare.VoltageTable;
 import commonsheet.record.CellRecord;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 
 /** Hand-made look-up grids of the invented cells. */
 final class Grids {
@@ -43,12 +45,13 @@ final class Grids {
             List.of("c1", "c3"),
             List.of("Between 0.52 and 10 A."),
             false);
-    return new Digitised(condition(), table, null, resistance);
+    return new Digitised(condition(), table, null, Map.of(Measure.CURVE_RESISTANCE, resistance));
   }
 
   static Digitised none() {
     String why = "no discharge curve of the sheet serves at this cut-off and temperature";
-    return new Digitised(condition(), null, why, Figure.absent(why));
+    return new Digitised(
+        condition(), null, why, Map.of(Measure.CURVE_RESISTANCE, Figure.absent(why)));
   }
 
   static CellVoltageTable of(CellRecord record) {
