@@ -45,7 +45,7 @@ public record CellVoltageTable(CellOrigin origin, List<Integer> pages, VoltageTa
         table.voltages().stream().map(CellVoltageTable::rounded).toList(),
         rounded(table.uncertainty()),
         rounded(table.cutoffVoltage()),
-        rounded(table.temperature()),
+        table.temperature() == null ? null : rounded(table.temperature().doubleValue()),
         table.from(),
         table.unsure());
   }

@@ -101,7 +101,7 @@ final class VoltageTableCsv {
             voltages,
             number(first, "voltage_uncertainty_V"),
             number(first, "cutoff_voltage_V"),
-            number(first, "temperature_degC"),
+            first.get("temperature_degC") == null ? null : number(first, "temperature_degC"),
             list(first.get("curves")),
             VoltageTables.UNSURE.equals(first.get("standing")));
     List<Integer> pages = list(first.get("source_pages")).stream().map(Integer::valueOf).toList();

@@ -50,7 +50,7 @@ final class VoltageTableJson {
     ObjectNode units = file.putObject("units");
     units.put("current", "A").put("capacity", "A.h").put("voltage", "V").put("temperature", "Cel");
     file.put("cutoffVoltage", table.cutoffVoltage());
-    file.put("temperature", table.temperature());
+    file.set("temperature", JsonFields.node(table.temperature()));
     file.set("current", JsonFields.array(table.currents()));
     file.set("capacity", JsonFields.array(table.charges()));
     ArrayNode rows = file.putArray("voltage");
@@ -124,7 +124,7 @@ final class VoltageTableJson {
             rows(file.get("voltage")),
             file.get("voltageUncertainty").asDouble(),
             file.get("cutoffVoltage").asDouble(),
-            file.get("temperature").asDouble(),
+            number(file.get("temperature")),
             texts(file.get("curves")),
             file.get("standing").asText().equals(VoltageTables.UNSURE));
     List<Integer> pages = new ArrayList<>();
@@ -173,8 +173,12 @@ final class VoltageTableJson {
 
   private static List<Double> numbers(JsonNode array) {
     List<Double> numbers = new ArrayList<>();
-    array.forEach(node -> numbers.add(node.isNull() ? null : node.asDouble()));
+    array.forEach(node -> numbers.add(number(node)));
     return numbers;
+  }
+
+  private static Double number(JsonNode node) {
+    return node.isNull() ? null : node.asDouble();
   }
 
   private static List<List<Double>> rows(JsonNode array) {

@@ -26,7 +26,7 @@ final class Grids {
             Arrays.asList(3.9, 3.4, 2.5, null, null)),
         0.0125,
         2.5,
-        23,
+        23.0,
         List.of("c1", "c2", "c3"),
         false);
   }

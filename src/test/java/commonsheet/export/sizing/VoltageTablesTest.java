@@ -74,7 +74,7 @@ class VoltageTablesTest {
                 }
                 rows.add(row);
               }
-              return new VoltageTable(c, q, rows, 0.01, 2.5, -20, List.of("c1", "c12"), true);
+              return new VoltageTable(c, q, rows, 0.01, 2.5, -20.0, List.of("c1", "c12"), true);
             });
   }
 
