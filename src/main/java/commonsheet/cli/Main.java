@@ -35,6 +35,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
       ReviewCommand.class,
       VerifyCommand.class,
       TableCommand.class,
+      ExportCommand.class,
       CompareCommand.class,
       ScoreCommand.class,
       ExplainCommand.class,

@@ -73,9 +73,11 @@ public final class ShortlistWords {
     sentences.add(
         "The machine draws "
             + number(machine.averageCurrent())
-            + " A on average and "
-            + number(machine.peakCurrent())
-            + " A at its peak from "
+            + " A on average"
+            + (machine.peakCurrent() > machine.averageCurrent()
+                ? " and " + number(machine.peakCurrent()) + " A at its peak"
+                : ", with no higher peak given,")
+            + " from "
             + packs(machine)
             + ", so that "
             + machine.sharing()
