@@ -12,9 +12,6 @@ import java.nio.file.Path;
 enum ShortlistFormat {
   TERMINAL;
 
-  /** Columns of a plain text file, and of a terminal that does not tell. */
-  private static final int USUAL_WIDTH = 100;
-
   /** The format a file's ending asks for; plain text for any other, and for none. */
   static ShortlistFormat of(Path file) {
     return TERMINAL;
@@ -23,10 +20,10 @@ enum ShortlistFormat {
   /** Prints the shortlist, or writes it to a file where one is given. */
   void give(Shortlist shortlist, Path file, PrintWriter out) throws CommandException {
     if (file == null) {
-      out.print(text(shortlist, TerminalWidth.columns().orElse(USUAL_WIDTH)));
+      out.print(text(shortlist, TerminalWidth.columns().orElse(TerminalWidth.USUAL)));
       out.flush();
     } else {
-      ResultFile.write(file, text(shortlist, USUAL_WIDTH));
+      ResultFile.write(file, text(shortlist, TerminalWidth.USUAL));
     }
   }
 
