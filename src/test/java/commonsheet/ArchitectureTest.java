@@ -23,22 +23,32 @@ class ArchitectureTest {
   private static final Map<String, Set<String>> MAY_USE =
       Map.ofEntries(
           Map.entry("quantity", Set.of()),
+          Map.entry("columns", Set.of("quantity")),
           Map.entry("record", Set.of("quantity")),
           Map.entry("sheet", Set.of("quantity")),
           Map.entry("check", Set.of("record", "quantity")),
           Map.entry("layout", Set.of("sheet", "record", "quantity")),
-          Map.entry("chart", Set.of("sheet", "record", "quantity")),
+          Map.entry("chart", Set.of("sheet", "record", "columns", "quantity")),
           Map.entry("score", Set.of("record", "quantity")),
-          Map.entry("compare", Set.of("record", "quantity")),
+          Map.entry("compare", Set.of("record", "columns", "quantity")),
           Map.entry("export", Set.of("record", "quantity", "compare")),
           Map.entry(
               "api",
               Set.of(
-                  "quantity", "record", "sheet", "check", "layout", "chart", "compare", "export")),
+                  "quantity",
+                  "columns",
+                  "record",
+                  "sheet",
+                  "check",
+                  "layout",
+                  "chart",
+                  "compare",
+                  "export")),
           Map.entry(
               "cli",
               Set.of(
                   "quantity",
+                  "columns",
                   "record",
                   "sheet",
                   "check",

@@ -5,7 +5,7 @@ import commonsheet.chart.derived.Tracing;
 import commonsheet.chart.overlay.Figure;
 import commonsheet.chart.points.MeasuredLog;
 import commonsheet.chart.points.PlacedPoints;
-import commonsheet.chart.points.PointsException;
+import commonsheet.columns.ColumnException;
 import commonsheet.record.CellRecord;
 import commonsheet.record.Curve;
 import commonsheet.record.RecordException;
@@ -108,7 +108,7 @@ final class TraceCommand implements Callable<Integer> {
       for (Path each : logs) {
         own.add(MeasuredLog.read(each));
       }
-    } catch (PointsException unusable) {
+    } catch (ColumnException unusable) {
       throw new CommandException(ExitStatus.USAGE, unusable.getMessage());
     }
     return own;

@@ -3,11 +3,13 @@ package commonsheet.compare;
 import java.util.List;
 
 /**
- * The currents drawn during a discharge, each for a share of the time.
+ * The currents drawn during a discharge, each for a share of the time, and the highest one.
  *
  * @param shares at least one; their shares of the time add up to 1, currents differ and ascend
+ * @param peak the highest current that is held for some seconds, in A; not below any of the shares.
+ *     It may lie above them all where it is drawn too seldom to count
  */
-public record Load(List<Share> shares) {
+public record Load(List<Share> shares, double peak) {
   /** How far the shares of the time may be from 1 together; they are often given as percentages. */
   private static final double ROUNDING = 0.005;
 
@@ -36,6 +38,16 @@ public record Load(List<Share> shares) {
       throw new IllegalArgumentException(
           "the shares of the time of a load must add up to 1, and these give " + time);
     }
+    double highest = highest(shares);
+    if (!(peak >= highest) || Double.isInfinite(peak)) {
+      throw new IllegalArgumentException(
+          "the peak of a load is at least its highest current, " + highest + " A, not " + peak);
+    }
+  }
+
+  /** A load whose peak is the highest of its currents. */
+  public Load(List<Share> shares) {
+    this(shares, highest(shares));
   }
 
   /** One current all the time, in A. */
@@ -52,13 +64,18 @@ public record Load(List<Share> shares) {
     return shares.stream().mapToDouble(s -> s.current() * s.time()).sum();
   }
 
-  /** In A. */
-  public double highestCurrent() {
-    return shares.stream().mapToDouble(Share::current).max().orElseThrow();
+  /** The same load with a higher peak, in A. */
+  public Load withPeak(double higher) {
+    return new Load(shares, higher);
   }
 
   /** The load on each of several that share it evenly. */
   public Load sharedAmong(int parts) {
-    return new Load(shares.stream().map(s -> new Share(s.current() / parts, s.time())).toList());
+    return new Load(
+        shares.stream().map(s -> new Share(s.current() / parts, s.time())).toList(), peak / parts);
+  }
+
+  private static double highest(List<Share> shares) {
+    return shares.stream().mapToDouble(Share::current).max().orElse(Double.NaN);
   }
 }

@@ -22,7 +22,7 @@ public enum Measure {
       "lowestVoltage",
       "V",
       "Lowest voltage",
-      "under the highest current of the load, before the reserve or, without one, the last tenth"
+      "under the peak of the load, before the reserve or, without one, the last tenth"
           + " of the charge"),
   VOLTAGE_DROP(
       "voltageDrop",

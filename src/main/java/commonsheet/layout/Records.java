@@ -149,7 +149,7 @@ final class Records {
                     Severity.NOTE,
                     "page "
                         + page.number()
-                        + " holds a picture that may show figures; only its words were read"));
+                        + " holds a picture; figures shown in it are read from charts only, so look at it"));
         default -> {}
       }
     }

@@ -1,10 +1,25 @@
 package commonsheet.quantity;
 
 import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
 
-/** Conversion between the units of the trade. */
+/** The units of the trade: their codes, and conversion between them. */
 public final class Units {
+  private static final FigureParser FIGURES = new FigureParser(NumberStyle.DECIMAL_POINT);
+
   private Units() {}
+
+  /** The UCUM code of a unit as people write it, such as {@code mAh} or {@code °C}. */
+  public static Optional<String> code(String spelling) {
+    String one = "1 " + spelling.strip();
+    List<Figure> figures = FIGURES.find(one);
+    return figures.size() == 1
+            && figures.get(0).unit() != null
+            && figures.get(0).end() == one.length()
+        ? Optional.of(figures.get(0).unit().ucum())
+        : Optional.empty();
+  }
 
   /**
    * A number in another unit of the same dimension. Decimal arithmetic: 2550 mA.h are 2.55 A.h

@@ -9,26 +9,40 @@ import java.util.Map;
 
 /**
  * Prints a JSON tree so that version control shows a changed value as a changed line: one member
- * per line, two spaces per level, short lists of numbers or words on one line.
+ * per line, two spaces per level, lists of numbers and short lists of words on one line.
  */
-final class JsonText {
+public final class JsonText {
   /** A sheet prints at most five figures; the sixth keeps conversions exact enough. */
   private static final int SIGNIFICANT_DIGITS = 6;
 
-  /** A list of plain values no longer than this stays on one line; characters. */
+  /** A list of words no longer than this stays on one line; characters. */
   private static final int SHORT_LIST = 60;
 
   private final StringBuilder out = new StringBuilder();
+  private final int digits;
 
-  private JsonText() {}
+  private JsonText(int digits) {
+    this.digits = digits;
+  }
 
   /**
-   * The text of a tree, with a line feed at its end.
+   * The text of a tree as records have it, with numbers of six significant digits.
    *
    * @throws IllegalArgumentException for a number that is not finite, which JSON cannot hold
    */
   static String of(JsonNode tree) {
-    JsonText text = new JsonText();
+    return of(tree, SIGNIFICANT_DIGITS);
+  }
+
+  /**
+   * The text of a tree, with a line feed at its end.
+   *
+   * @param digits how many significant digits numbers have at most; those before the decimal point
+   *     are never rounded away
+   * @throws IllegalArgumentException for a number that is not finite, which JSON cannot hold
+   */
+  public static String of(JsonNode tree, int digits) {
+    JsonText text = new JsonText(digits);
     text.value(tree, "", "");
     return text.out.append('\n').toString();
   }
@@ -61,7 +75,7 @@ final class JsonText {
   private void array(JsonNode node, String indent, String pointer) {
     if (isPlainList(node)) {
       String line = onOneLine(node, pointer);
-      if (line.length() <= SHORT_LIST) {
+      if (line.length() <= SHORT_LIST || isNumbers(node)) {
         out.append(line);
         return;
       }
@@ -85,7 +99,16 @@ final class JsonText {
     return true;
   }
 
-  private static String onOneLine(JsonNode list, String pointer) {
+  private static boolean isNumbers(JsonNode node) {
+    for (JsonNode element : node) {
+      if (!element.isNumber() && !element.isNull()) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private String onOneLine(JsonNode list, String pointer) {
     List<String> elements = new ArrayList<>();
     for (int i = 0; i < list.size(); i++) {
       elements.add(plain(list.get(i), pointer + "/" + i));
@@ -93,7 +116,7 @@ final class JsonText {
     return "[" + String.join(", ", elements) + "]";
   }
 
-  private static String plain(JsonNode node, String pointer) {
+  private String plain(JsonNode node, String pointer) {
     if (node.isTextual()) {
       return quoted(node.textValue());
     }
@@ -107,12 +130,12 @@ final class JsonText {
     return '"' + new String(JsonStringEncoder.getInstance().quoteAsString(text)) + '"';
   }
 
-  /** Six significant digits, but never fewer than a whole number has; no exponent. */
-  private static String number(double value, String pointer) {
+  /** No exponent. */
+  private String number(double value, String pointer) {
     if (!Double.isFinite(value)) {
       throw new IllegalArgumentException(
           pointer + ": " + value + " is no number that a record can hold");
     }
-    return PlainNumber.of(value, SIGNIFICANT_DIGITS);
+    return PlainNumber.of(value, digits);
   }
 }

@@ -5,14 +5,18 @@ import com.networknt.schema.Error;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Says what a failed keyword of the schema means for the record, with the place before it. */
+/** Says what a failed keyword of a schema means for the file, with the place before it. */
 final class SchemaSentence {
   private SchemaSentence() {}
 
-  /** Such as {@code /statements/0/unit: must be "A.h", not "mA.h"}. */
-  static String of(Error error) {
+  /**
+   * Such as {@code /statements/0/unit: must be "A.h", not "mA.h"}.
+   *
+   * @param whole what to call the whole of the file, such as {@code the record}
+   */
+  static String of(Error error, String whole) {
     String pointer = error.getInstanceLocation().toString();
-    return (pointer.isEmpty() ? "the record" : pointer) + ": " + meaning(error);
+    return (pointer.isEmpty() ? whole : pointer) + ": " + meaning(error);
   }
 
   private static String meaning(Error error) {

@@ -12,7 +12,7 @@ import org.apache.pdfbox.io.MemoryUsageSetting;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.encryption.InvalidPasswordException;
 
-/** An opened PDF file, with what can be said of the file as a whole. */
+/** An opened PDF or picture file, with what can be said of the file as a whole. */
 final class SheetFile implements AutoCloseable {
   /**
    * Bytes at either end of a file in which its first and last marks must stand (ISO 32000-1, annex
@@ -37,8 +37,13 @@ final class SheetFile implements AutoCloseable {
   static SheetFile open(Path path, SheetSettings settings) throws SheetException {
     String name = String.valueOf(path.getFileName());
     byte[] bytes = bytes(path, name);
-    checkStart(bytes, name);
-    PDDocument document = load(bytes, name, settings);
+    PDDocument document;
+    if (PictureFile.isOne(bytes)) {
+      document = picture(bytes, name, settings);
+    } else {
+      checkStart(bytes, name);
+      document = load(bytes, name, settings);
+    }
     SheetFile file = new SheetFile(name, sha256(bytes), document);
     try {
       file.checkPages(settings);
@@ -79,7 +84,7 @@ final class SheetFile implements AutoCloseable {
     }
     if (Files.isDirectory(path)) {
       throw new SheetException(
-          SheetException.Kind.NOT_A_PDF, name + " is a folder; name a PDF file in it.");
+          SheetException.Kind.NOT_A_PDF, name + " is a folder; name a sheet in it.");
     }
     try {
       return Files.readAllBytes(path);
@@ -97,7 +102,22 @@ final class SheetFile implements AutoCloseable {
     if (find(bytes, "%PDF-", 0, MARK_WITHIN) < 0) {
       throw new SheetException(
           SheetException.Kind.NOT_A_PDF,
-          name + " is not a PDF, whatever its name says; give the sheet as a PDF.");
+          name
+              + " is neither a PDF nor a PNG, JPEG or TIFF picture, whatever its name says; give the"
+              + " sheet as one of these.");
+    }
+  }
+
+  private static PDDocument picture(byte[] bytes, String name, SheetSettings settings)
+      throws SheetException {
+    try {
+      return PictureFile.document(bytes, settings.maximumPages());
+    } catch (IOException e) {
+      throw new SheetException(
+          SheetException.Kind.DAMAGED,
+          name
+              + " is a picture that is damaged or of a kind that cannot be decoded; save it anew as"
+              + " PNG and read that.");
     }
   }
 

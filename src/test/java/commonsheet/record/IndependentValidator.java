@@ -42,11 +42,16 @@ public final class IndependentValidator {
     }
   }
 
-  /** The verdicts in the order of the files. */
+  /** The verdicts on record files, in their order. */
   public static List<Verdict> verdicts(List<Path> files) throws IOException {
+    return verdicts(SCHEMA, files);
+  }
+
+  /** The verdicts by any schema, in the order of the files. */
+  public static List<Verdict> verdicts(Path schema, List<Path> files) throws IOException {
     List<String> command = new ArrayList<>(List.of("node"));
     command.add(FOLDER.resolve("validate.mjs").toString());
-    command.add(SCHEMA.toString());
+    command.add(schema.toString());
     files.forEach(file -> command.add(file.toString()));
     Process node = new ProcessBuilder(command).redirectErrorStream(true).start();
     String output = new String(node.getInputStream().readAllBytes(), StandardCharsets.UTF_8);

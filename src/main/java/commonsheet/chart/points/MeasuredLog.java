@@ -1,6 +1,8 @@
 package commonsheet.chart.points;
 
 import commonsheet.chart.plot.Thinning;
+import commonsheet.columns.ColumnException;
+import commonsheet.columns.ColumnFile;
 import commonsheet.record.Conditions;
 import commonsheet.record.Curve;
 import commonsheet.record.Evidence;
@@ -46,11 +48,11 @@ public final class MeasuredLog {
    * @param path a text file of at most 256 MB and five million samples
    * @return the discharges in the order of time, without ids; at least one. Those of less than half
    *     the charge of the largest are left out
-   * @throws PointsException where the file is none, a column is missing or has no unit, a cell is
+   * @throws ColumnException where the file is none, a column is missing or has no unit, a cell is
    *     no number, the time goes back, or nothing is discharged
    */
-  public static List<Curve> read(Path path) throws PointsException {
-    PointsFile file = PointsFile.of(path);
+  public static List<Curve> read(Path path) throws ColumnException {
+    ColumnFile file = ColumnFile.of(path);
     LogReader.Log log = LogReader.read(file);
     if (log.samples().size() < 2) {
       throw file.wrong("the log has " + log.samples().size() + " samples, too few for a discharge");

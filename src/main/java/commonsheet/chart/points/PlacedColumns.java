@@ -1,5 +1,8 @@
 package commonsheet.chart.points;
 
+import commonsheet.columns.ColumnException;
+import commonsheet.columns.ColumnFile;
+import commonsheet.columns.Heading;
 import commonsheet.record.Conditions;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -42,7 +45,7 @@ record PlacedColumns(
     return place(headings, name) < 0 ? 0 : 1;
   }
 
-  static PlacedColumns of(List<Heading> headings, PointsFile file) throws PointsException {
+  static PlacedColumns of(List<Heading> headings, ColumnFile file) throws ColumnException {
     List<Integer> values = values(headings);
     if (values.size() != 2) {
       throw file.wrong(

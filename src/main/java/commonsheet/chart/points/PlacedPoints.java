@@ -1,5 +1,8 @@
 package commonsheet.chart.points;
 
+import commonsheet.columns.ColumnException;
+import commonsheet.columns.ColumnFile;
+import commonsheet.columns.ColumnVocabulary;
 import commonsheet.record.Conditions;
 import commonsheet.record.Curve;
 import commonsheet.record.Evidence;
@@ -20,11 +23,11 @@ public final class PlacedPoints {
    * skewed. {@code docs/points.md} tells the columns.
    *
    * @return the curves in the order of the file, without ids; at least one
-   * @throws PointsException where the file is none, lacks a column, a unit or a mark, or holds
+   * @throws ColumnException where the file is none, lacks a column, a unit or a mark, or holds
    *     something that is no number
    */
-  public static List<Curve> read(Path path) throws PointsException {
-    PointsFile file = PointsFile.of(path);
+  public static List<Curve> read(Path path) throws ColumnException {
+    ColumnFile file = ColumnFile.of(path);
     PlacedRows rows = PlacedRows.read(file);
     if (rows.curves().isEmpty()) {
       throw file.wrong("the file holds no points, only names of columns or reference marks");
@@ -43,9 +46,9 @@ public final class PlacedPoints {
       PlacedRows.Line line,
       PlacedRows rows,
       PlacedScale scale,
-      PointsFile file,
+      ColumnFile file,
       String sha256)
-      throws PointsException {
+      throws ColumnException {
     String x = rows.headingX().meaning().quantity();
     String y = rows.headingY().meaning().quantity();
     String kind = line.kind() == null ? ColumnVocabulary.standard().kind(x, y) : line.kind();

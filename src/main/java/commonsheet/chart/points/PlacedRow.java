@@ -1,5 +1,8 @@
 package commonsheet.chart.points;
 
+import commonsheet.columns.ColumnException;
+import commonsheet.columns.ColumnFile;
+import commonsheet.columns.ColumnTable;
 import commonsheet.record.Conditions;
 import java.util.ArrayList;
 import java.util.List;
@@ -7,12 +10,12 @@ import java.util.Map;
 
 /** One row of a file of points. */
 final class PlacedRow {
-  private final PointsFile file;
-  private final PointsTable table;
+  private final ColumnFile file;
+  private final ColumnTable table;
   private final PlacedColumns columns;
-  private final PointsTable.Row row;
+  private final ColumnTable.Row row;
 
-  PlacedRow(PointsFile file, PointsTable table, PlacedColumns columns, PointsTable.Row row) {
+  PlacedRow(ColumnFile file, ColumnTable table, PlacedColumns columns, ColumnTable.Row row) {
     this.file = file;
     this.table = table;
     this.columns = columns;
@@ -21,7 +24,7 @@ final class PlacedRow {
 
   /** Adds the row to the marks or to its curve. */
   void addTo(List<PlacedRows.Mark> marks, Map<String, PlacedRows.Line> curves, int[] decimals)
-      throws PointsException {
+      throws ColumnException {
     Double left = columns.hasPlaces() ? number(columns.left()) : null;
     Double top = columns.hasPlaces() ? number(columns.top()) : null;
     Double x = value(columns.valueX());
@@ -51,7 +54,7 @@ final class PlacedRow {
   }
 
   /** The row's curve, whose page, kind and conditions may stand in its first row only. */
-  private PlacedRows.Line line(Map<String, PlacedRows.Line> curves) throws PointsException {
+  private PlacedRows.Line line(Map<String, PlacedRows.Line> curves) throws ColumnException {
     String name = columns.curve() < 0 ? "" : row.cell(columns.curve());
     PlacedRows.Line known = curves.get(name);
     Conditions conditions = known == null ? Conditions.NONE : known.conditions();
@@ -82,7 +85,7 @@ final class PlacedRow {
     return line;
   }
 
-  private Integer page(Integer before) throws PointsException {
+  private Integer page(Integer before) throws ColumnException {
     Double page = columns.page() < 0 ? null : number(columns.page());
     if (page != null && (page < 1 || page != Math.rint(page))) {
       throw file.wrong(row.line(), "pages are counted from 1");
@@ -90,7 +93,7 @@ final class PlacedRow {
     return page == null ? before : Integer.valueOf(page.intValue());
   }
 
-  private String kind(String before) throws PointsException {
+  private String kind(String before) throws ColumnException {
     String kind = columns.kind() < 0 ? "" : row.cell(columns.kind());
     if (!kind.isEmpty() && !kind.matches("[a-z]+(-[a-z]+)*")) {
       throw file.wrong(
@@ -101,11 +104,11 @@ final class PlacedRow {
   }
 
   /** The number in a cell, or null where it is empty. */
-  private Double number(int column) throws PointsException {
+  private Double number(int column) throws ColumnException {
     return row.cell(column).isEmpty() ? null : Double.valueOf(table.number(row, column));
   }
 
-  private Double value(int column) throws PointsException {
+  private Double value(int column) throws ColumnException {
     Double number = number(column);
     return number == null ? null : Double.valueOf(table.headings().get(column).canonical(number));
   }

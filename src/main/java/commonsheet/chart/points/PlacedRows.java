@@ -1,5 +1,9 @@
 package commonsheet.chart.points;
 
+import commonsheet.columns.ColumnException;
+import commonsheet.columns.ColumnFile;
+import commonsheet.columns.ColumnTable;
+import commonsheet.columns.Heading;
 import commonsheet.record.Conditions;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -42,14 +46,14 @@ record PlacedRows(
   /** A point by its place, or by its canonical values. */
   record Point(boolean placed, double first, double second) {}
 
-  static PlacedRows read(PointsFile file) throws PointsException {
-    try (PointsTable table = PointsTable.open(file, PlacedColumns::suits)) {
+  static PlacedRows read(ColumnFile file) throws ColumnException {
+    try (ColumnTable table = ColumnTable.open(file, PlacedColumns::suits)) {
       PlacedColumns columns = PlacedColumns.of(table.headings(), file);
       List<Mark> marks = new ArrayList<>();
       Map<String, Line> curves = new LinkedHashMap<>();
       int[] decimals = new int[2];
       int rows = 0;
-      for (PointsTable.Row row = table.next(); row != null; row = table.next()) {
+      for (ColumnTable.Row row = table.next(); row != null; row = table.next()) {
         if (++rows > MOST_ROWS) {
           throw file.wrong("the file has more than " + MOST_ROWS + " points; thin them");
         }

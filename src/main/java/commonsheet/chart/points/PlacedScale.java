@@ -1,5 +1,8 @@
 package commonsheet.chart.points;
 
+import commonsheet.columns.ColumnException;
+import commonsheet.columns.ColumnFile;
+import commonsheet.columns.Heading;
 import commonsheet.record.Curve;
 import java.util.ArrayList;
 import java.util.List;
@@ -30,7 +33,7 @@ final class PlacedScale {
     this.plane = plane;
   }
 
-  static PlacedScale of(PlacedRows rows, PointsFile file) throws PointsException {
+  static PlacedScale of(PlacedRows rows, ColumnFile file) throws ColumnException {
     boolean placed =
         rows.curves().values().stream()
             .flatMap(line -> line.points().stream())
@@ -68,8 +71,8 @@ final class PlacedScale {
   }
 
   private static AxisReference axis(
-      List<AxisReference.Mark> marks, Heading heading, String name, PointsFile file)
-      throws PointsException {
+      List<AxisReference.Mark> marks, Heading heading, String name, ColumnFile file)
+      throws ColumnException {
     String axis = "the " + name + " axis (" + heading.text() + ")";
     if (marks.size() < 2) {
       throw file.wrong(

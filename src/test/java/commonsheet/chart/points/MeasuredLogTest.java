@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import commonsheet.chart.OpenData;
 import commonsheet.chart.plot.Thinning;
+import commonsheet.columns.ColumnException;
 import commonsheet.record.Conditions;
 import commonsheet.record.Curve;
 import commonsheet.record.Method;
@@ -204,7 +205,7 @@ class MeasuredLogTest {
           """)
   void whatIsWrongIsSaidInASentence(String text, String sentence) throws IOException {
     Path log = write("log.csv", text.replace("\\n", "\n"));
-    PointsException wrong = assertThrows(PointsException.class, () -> MeasuredLog.read(log));
+    ColumnException wrong = assertThrows(ColumnException.class, () -> MeasuredLog.read(log));
     assertTrue(wrong.getMessage().startsWith(log + (sentence.startsWith(",") ? "," : "")));
     assertTrue(wrong.getMessage().contains(sentence), wrong.getMessage());
   }
@@ -215,17 +216,17 @@ class MeasuredLogTest {
     try (RandomAccessFile file = new RandomAccessFile(huge.toFile(), "rw")) {
       file.setLength(1L << 30);
     }
-    PointsException wrong = assertThrows(PointsException.class, () -> MeasuredLog.read(huge));
+    ColumnException wrong = assertThrows(ColumnException.class, () -> MeasuredLog.read(huge));
     assertTrue(wrong.getMessage().contains("1024 MB, more than the 256 MB"), wrong.getMessage());
   }
 
   @Test
   void aFileThatIsNoTextIsSaidToBeNone() throws IOException {
     Path picture = Files.write(folder.resolve("log.csv"), new byte[1 << 20]);
-    PointsException wrong = assertThrows(PointsException.class, () -> MeasuredLog.read(picture));
+    ColumnException wrong = assertThrows(ColumnException.class, () -> MeasuredLog.read(picture));
     assertTrue(wrong.getMessage().endsWith("this is no table of text; save it as CSV"));
     Path missing = folder.resolve("missing.csv");
-    wrong = assertThrows(PointsException.class, () -> MeasuredLog.read(missing));
+    wrong = assertThrows(ColumnException.class, () -> MeasuredLog.read(missing));
     assertEquals(missing + ": there is no such file; check the name", wrong.getMessage());
   }
 

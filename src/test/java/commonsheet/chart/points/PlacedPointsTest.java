@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import commonsheet.columns.ColumnException;
 import commonsheet.record.Conditions;
 import commonsheet.record.Curve;
 import commonsheet.record.Method;
@@ -147,7 +148,7 @@ class PlacedPointsTest {
           """)
   void whatIsWrongIsSaidInASentence(String text, String sentence) throws IOException {
     Path file = Files.writeString(folder.resolve("points.csv"), text.replace("\\n", "\n"));
-    PointsException wrong = assertThrows(PointsException.class, () -> PlacedPoints.read(file));
+    ColumnException wrong = assertThrows(ColumnException.class, () -> PlacedPoints.read(file));
     assertTrue(wrong.getMessage().startsWith(file + (sentence.startsWith(",") ? "," : "")));
     assertTrue(wrong.getMessage().contains(sentence), wrong.getMessage());
   }

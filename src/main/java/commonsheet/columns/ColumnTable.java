@@ -1,4 +1,4 @@
-package commonsheet.chart.points;
+package commonsheet.columns;
 
 import java.io.BufferedReader;
 import java.io.IOException;
@@ -7,6 +7,7 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
+import java.util.function.Function;
 import java.util.function.ToIntFunction;
 import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVFormat;
@@ -18,7 +19,7 @@ import org.apache.commons.csv.CSVRecord;
  * semicolons or tabs; lines before the names are passed over; numbers have a decimal point or, all
  * through the file, a decimal comma.
  */
-final class PointsTable implements AutoCloseable {
+public final class ColumnTable implements AutoCloseable {
   /** Cyclers write a page of settings before their table, not a book. */
   private static final int MOST_LINES_BEFORE = 200;
 
@@ -31,14 +32,14 @@ final class PointsTable implements AutoCloseable {
   /** A line of names and how well it suits. */
   private record Head(int line, char divider, List<Heading> headings, int score) {}
 
-  private final PointsFile file;
+  private final ColumnFile file;
   private final List<Heading> headings;
   private final boolean decimalComma;
   private final int before;
   private final CSVParser parser;
   private final Iterator<CSVRecord> records;
 
-  private PointsTable(PointsFile file, Head head, boolean decimalComma) throws IOException {
+  private ColumnTable(ColumnFile file, Head head, boolean decimalComma) throws IOException {
     this.file = file;
     this.headings = head.headings();
     this.decimalComma = decimalComma;
@@ -56,9 +57,9 @@ final class PointsTable implements AutoCloseable {
    *
    * @param line its line in the file, from 1
    */
-  record Row(long line, List<String> cells) {
+  public record Row(long line, List<String> cells) {
     /** A cell; empty where the row ends before it. */
-    String cell(int column) {
+    public String cell(int column) {
       return column < cells.size() ? cells.get(column).strip() : "";
     }
   }
@@ -68,22 +69,35 @@ final class PointsTable implements AutoCloseable {
    *
    * @param suits how many of the wanted columns a line names; the first line that names most is
    *     taken, if it names any
+   * @throws ColumnException where the file cannot be read or is no text
    */
-  static PointsTable open(PointsFile file, ToIntFunction<List<Heading>> suits)
-      throws PointsException {
+  public static ColumnTable open(ColumnFile file, ToIntFunction<List<Heading>> suits)
+      throws ColumnException {
+    return open(file, Heading::of, suits);
+  }
+
+  /**
+   * The same where the meaning of names is given.
+   *
+   * @param named what a name of a column means
+   * @throws ColumnException where the file cannot be read or is no text
+   */
+  public static ColumnTable open(
+      ColumnFile file, Function<String, Heading> named, ToIntFunction<List<Heading>> suits)
+      throws ColumnException {
     try {
       List<String> lines = firstLines(file);
       Head best = new Head(0, ',', List.of(), 0);
       for (int i = 0; i < lines.size(); i++) {
         for (char divider : DIVIDERS) {
-          List<Heading> headings = cells(lines.get(i), divider).stream().map(Heading::of).toList();
+          List<Heading> headings = cells(lines.get(i), divider).stream().map(named).toList();
           int score = suits.applyAsInt(headings);
           if (score > best.score()) {
             best = new Head(i + 1, divider, headings, score);
           }
         }
       }
-      return new PointsTable(file, best, hasDecimalComma(lines, best));
+      return new ColumnTable(file, best, hasDecimalComma(lines, best));
     } catch (BoundedLines.TooLong tooLong) {
       throw noText(file);
     } catch (IOException | UncheckedIOException failure) {
@@ -92,12 +106,16 @@ final class PointsTable implements AutoCloseable {
   }
 
   /** The names of the columns; none where no line names any that is wanted. */
-  List<Heading> headings() {
+  public List<Heading> headings() {
     return headings;
   }
 
-  /** The next row that is not empty; null at the end. */
-  Row next() throws PointsException {
+  /**
+   * The next row that is not empty; null at the end.
+   *
+   * @throws ColumnException where the file cannot be read or is no text
+   */
+  public Row next() throws ColumnException {
     try {
       while (records.hasNext()) {
         CSVRecord cells = records.next();
@@ -112,8 +130,12 @@ final class PointsTable implements AutoCloseable {
     }
   }
 
-  /** The number in a cell, as it stands there. */
-  double number(Row row, int column) throws PointsException {
+  /**
+   * The number in a cell, as it stands there.
+   *
+   * @throws ColumnException where it is none
+   */
+  public double number(Row row, int column) throws ColumnException {
     String text = plain(row.cell(column));
     if (!NUMBER.matcher(text).matches()) {
       throw file.wrong(
@@ -128,7 +150,7 @@ final class PointsTable implements AutoCloseable {
   }
 
   /** How many digits a cell has behind its decimal point. */
-  int decimals(Row row, int column) {
+  public int decimals(Row row, int column) {
     String text = plain(row.cell(column));
     int point = text.indexOf('.');
     return point < 0 ? 0 : text.length() - point - 1;
@@ -139,7 +161,7 @@ final class PointsTable implements AutoCloseable {
     return decimalComma ? text.replace(',', '.') : text;
   }
 
-  private static List<String> firstLines(PointsFile file) throws IOException {
+  private static List<String> firstLines(ColumnFile file) throws IOException {
     List<String> lines = new ArrayList<>();
     try (BufferedReader text = new BufferedReader(new BoundedLines(file.text()))) {
       String line = text.readLine();
@@ -183,12 +205,12 @@ final class PointsTable implements AutoCloseable {
         .get();
   }
 
-  private static PointsException noText(PointsFile file) {
+  private static ColumnException noText(ColumnFile file) {
     return file.wrong("this is no table of text; save it as CSV");
   }
 
   @Override
-  public void close() throws PointsException {
+  public void close() throws ColumnException {
     try {
       parser.close();
     } catch (IOException failure) {

@@ -1,4 +1,4 @@
-package commonsheet.chart.points;
+package commonsheet.columns;
 
 import java.io.BufferedInputStream;
 import java.io.IOException;
@@ -14,7 +14,7 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 
 /** A text file of the user's, within limits. */
-final class PointsFile {
+public final class ColumnFile {
   /** Ten samples a second for a week are about as much. */
   private static final long MOST_BYTES = 256L << 20;
 
@@ -22,17 +22,17 @@ final class PointsFile {
 
   private final Path path;
 
-  private PointsFile(Path path) {
+  private ColumnFile(Path path) {
     this.path = path;
   }
 
   /**
    * A file that can be read.
    *
-   * @throws PointsException where it is none, empty, or larger than 256 MB
+   * @throws ColumnException where it is none, empty, or larger than 256 MB
    */
-  static PointsFile of(Path path) throws PointsException {
-    PointsFile file = new PointsFile(path);
+  public static ColumnFile of(Path path) throws ColumnException {
+    ColumnFile file = new ColumnFile(path);
     if (!Files.isRegularFile(path)) {
       throw file.wrong("there is no such file; check the name");
     }
@@ -45,7 +45,7 @@ final class PointsFile {
         throw file.wrong(
             "the file has "
                 + (size >> 20)
-                + " MB, more than the 256 MB that are read; cut it to the discharge");
+                + " MB, more than the 256 MB that are read; cut it to what is wanted");
       }
     } catch (IOException failure) {
       throw file.unreadable();
@@ -54,12 +54,12 @@ final class PointsFile {
   }
 
   /** The file's name without its folder. */
-  String name() {
+  public String name() {
     return path.getFileName().toString();
   }
 
   /** The name without its ending. */
-  String stem() {
+  public String stem() {
     String name = name();
     int dot = name.lastIndexOf('.');
     return dot > 0 ? name.substring(0, dot) : name;
@@ -78,7 +78,7 @@ final class PointsFile {
   }
 
   /** SHA-256 of the file, lower-case hexadecimal. */
-  String sha256() throws PointsException {
+  public String sha256() throws ColumnException {
     try (InputStream in = Files.newInputStream(path)) {
       MessageDigest digest = MessageDigest.getInstance("SHA-256");
       byte[] block = new byte[BLOCK];
@@ -93,15 +93,15 @@ final class PointsFile {
     }
   }
 
-  PointsException unreadable() {
+  public ColumnException unreadable() {
     return wrong("the file cannot be read; check that you may read it");
   }
 
-  PointsException wrong(String sentence) {
-    return new PointsException(path + ": " + sentence);
+  public ColumnException wrong(String sentence) {
+    return new ColumnException(path + ": " + sentence);
   }
 
-  PointsException wrong(long line, String sentence) {
-    return new PointsException(path + ", line " + line + ": " + sentence);
+  public ColumnException wrong(long line, String sentence) {
+    return new ColumnException(path + ", line " + line + ": " + sentence);
   }
 }

@@ -1,11 +1,6 @@
-package commonsheet.chart.points;
+package commonsheet.columns;
 
-import commonsheet.quantity.Dimension;
-import commonsheet.quantity.Figure;
-import commonsheet.quantity.FigureParser;
-import commonsheet.quantity.NumberStyle;
 import commonsheet.quantity.Units;
-import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -19,17 +14,17 @@ import java.util.regex.Pattern;
  * @param clock whether its cells are times of the form 1:30:00
  * @param logarithmic whether it is the head of a logarithmic axis: {@code log time / s}
  */
-record Heading(
+public record Heading(
     String text,
     ColumnVocabulary.Meaning meaning,
     String unit,
     boolean clock,
     boolean logarithmic) {
-  private static final FigureParser FIGURES = new FigureParser(NumberStyle.DECIMAL_POINT);
-
-  /** A name, then a unit behind a slash, in brackets, or behind "in". */
+  /** A name, then a unit behind a slash, in brackets, behind "in", or as the last word. */
   private static final Pattern WITH_UNIT =
       Pattern.compile("(.+?)\\s*(?:/|\\(|\\[|\\sin\\s)\\s*([^)\\]]*?)\\s*[)\\]]?");
+
+  private static final Pattern UNIT_AS_WORD = Pattern.compile("(.+?)[\\s_]+(\\p{L}+)");
 
   private static final Pattern CLOCK = Pattern.compile("(?i)(d+ )?hh?:m[min]*:ss?(\\.\\w+)?");
   private static final String LOGARITHMIC = "log ";
@@ -44,22 +39,48 @@ record Heading(
       return new Heading(text, whole, whole.fixesUnit() ? whole.unit() : null, false, logarithmic);
     }
     Matcher parts = WITH_UNIT.matcher(bare);
-    ColumnVocabulary.Meaning meaning =
-        parts.matches() ? ColumnVocabulary.standard().meaning(parts.group(1)) : null;
-    if (meaning == null) {
-      return new Heading(text, null, null, false, logarithmic);
+    if (parts.matches() && ColumnVocabulary.standard().meaning(parts.group(1)) != null) {
+      return withUnit(
+          text, ColumnVocabulary.standard().meaning(parts.group(1)), parts.group(2), logarithmic);
     }
-    String unit = parts.group(2);
+    Matcher words = UNIT_AS_WORD.matcher(bare);
+    if (words.matches() && ColumnVocabulary.standard().meaning(words.group(1)) != null) {
+      Heading heading =
+          withUnit(
+              text, ColumnVocabulary.standard().meaning(words.group(1)), words.group(2), logarithmic);
+      return heading.unit() == null ? new Heading(text, null, null, false, logarithmic) : heading;
+    }
+    return new Heading(text, null, null, false, logarithmic);
+  }
+
+  private static Heading withUnit(
+      String text, ColumnVocabulary.Meaning meaning, String unit, boolean logarithmic) {
     boolean clock = CLOCK.matcher(unit).matches();
     return new Heading(text, meaning, clock ? null : ucum(unit, meaning), clock, logarithmic);
   }
 
-  boolean names(String quantity) {
+  /**
+   * The head of a column that a person chose for a quantity, whatever its name: only its unit is
+   * read from it.
+   */
+  public static Heading chosen(String cell, String quantity) {
+    ColumnVocabulary.Meaning meaning = ColumnVocabulary.standard().meaning(quantity);
+    Heading named = of(cell);
+    if (named.names(quantity)) {
+      return named;
+    }
+    Matcher parts = WITH_UNIT.matcher(cell.strip());
+    Matcher words = UNIT_AS_WORD.matcher(cell.strip());
+    String unit = parts.matches() ? parts.group(2) : words.matches() ? words.group(2) : "";
+    return withUnit(cell.strip(), meaning, unit, false);
+  }
+
+  public boolean names(String quantity) {
     return meaning != null && meaning.quantity().equals(quantity);
   }
 
   /** A number of the column in the unit its quantity is kept in. */
-  double canonical(double number) {
+  public double canonical(double number) {
     return Units.convert(number, unit, meaning.unit());
   }
 
@@ -68,13 +89,11 @@ record Heading(
     if (unit.equals(meaning.unit())) {
       return unit;
     }
-    List<Figure> figures = FIGURES.find("1 " + unit);
-    if (figures.size() != 1 || figures.get(0).unit() == null) {
+    String found = Units.code(unit).orElse(null);
+    if (found == null) {
       return null;
     }
-    String found = figures.get(0).unit().ucum();
-    boolean lostDegree =
-        figures.get(0).unit().dimension() == Dimension.RATE && meaning.unit().equals("Cel");
+    boolean lostDegree = found.equals("h-1") && meaning.unit().equals("Cel");
     if (lostDegree) {
       return "Cel";
     }

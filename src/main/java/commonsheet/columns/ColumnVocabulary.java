@@ -1,4 +1,4 @@
-package commonsheet.chart.points;
+package commonsheet.columns;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -7,14 +7,13 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.text.Normalizer;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 
 /** The names of columns, from columns.yaml. */
-final class ColumnVocabulary {
+public final class ColumnVocabulary {
   /**
    * What a name stands for.
    *
@@ -22,7 +21,7 @@ final class ColumnVocabulary {
    * @param rank place among the names of the quantity; lower is preferred
    * @param fixesUnit whether the name itself says that the column is in {@code unit}
    */
-  record Meaning(String quantity, String unit, int rank, boolean fixesUnit) {}
+  public record Meaning(String quantity, String unit, int rank, boolean fixesUnit) {}
 
   private static final class Standard {
     private static final ColumnVocabulary VOCABULARY = new ColumnVocabulary(read());
@@ -30,13 +29,11 @@ final class ColumnVocabulary {
 
   private final Map<String, Meaning> meanings = new HashMap<>();
   private final Map<List<String>, String> kinds = new HashMap<>();
-  private final List<String> quantities = new ArrayList<>();
 
   private ColumnVocabulary(JsonNode file) {
     for (JsonNode node : file.path("quantities")) {
       String quantity = node.path("quantity").asText();
       String unit = node.path("unit").asText();
-      quantities.add(quantity);
       if (node.has("bdf")) {
         meanings.put(folded(node.path("bdf").asText()), new Meaning(quantity, unit, 0, true));
       }
@@ -52,23 +49,18 @@ final class ColumnVocabulary {
     }
   }
 
-  static ColumnVocabulary standard() {
+  public static ColumnVocabulary standard() {
     return Standard.VOCABULARY;
   }
 
   /** What a name stands for, in any case and with any kind of space; null for none. */
-  Meaning meaning(String name) {
+  public Meaning meaning(String name) {
     return meanings.get(folded(name));
   }
 
   /** What a chart of two quantities shows; null where that is left open. */
-  String kind(String x, String y) {
+  public String kind(String x, String y) {
     return kinds.get(List.of(x, y));
-  }
-
-  /** The names of the quantities, for messages. */
-  List<String> quantities() {
-    return List.copyOf(quantities);
   }
 
   private static String folded(String name) {
@@ -81,11 +73,11 @@ final class ColumnVocabulary {
   private static JsonNode read() {
     try (InputStream in = ColumnVocabulary.class.getResourceAsStream("columns.yaml")) {
       if (in == null) {
-        throw new IllegalStateException("the program lacks its file chart/points/columns.yaml");
+        throw new IllegalStateException("the program lacks its file columns/columns.yaml");
       }
       return new ObjectMapper(new YAMLFactory()).readTree(in);
     } catch (IOException e) {
-      throw new UncheckedIOException("the program's file chart/points/columns.yaml is broken", e);
+      throw new UncheckedIOException("the program's file columns/columns.yaml is broken", e);
     }
   }
 }

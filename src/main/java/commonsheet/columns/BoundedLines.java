@@ -1,4 +1,4 @@
-package commonsheet.chart.points;
+package commonsheet.columns;
 
 import java.io.FilterReader;
 import java.io.IOException;
