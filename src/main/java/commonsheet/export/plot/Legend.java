@@ -40,7 +40,7 @@ final class Legend {
   }
 
   private void entry(Plot.Series series, double x, double y) {
-    Look look = Look.of(series.key());
+    Look look = series.look();
     Marker.key(out, series, x + KeyPlaces.RADIUS, y);
     double from = x + 2 * KeyPlaces.RADIUS + 8;
     if (!series.line().isEmpty()) {

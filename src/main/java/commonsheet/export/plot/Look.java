@@ -25,16 +25,6 @@ public enum Look {
     this.marker = marker;
   }
 
-  /** How many series can be told apart. */
-  public static int count() {
-    return values().length;
-  }
-
-  /** The look of the series of a key; keys beyond the last look begin anew. */
-  public static Look of(int key) {
-    return values()[(key - 1) % values().length];
-  }
-
   /** Name of its class in style sheets. */
   public String styleClass() {
     return "series-" + (ordinal() + 1);

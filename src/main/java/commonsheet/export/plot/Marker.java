@@ -17,7 +17,7 @@ final class Marker {
 
   /** The number of a series in a ring, with a pointer where it stands off its mark. */
   static void key(Markup out, Plot.Series series, KeyPlaces.Key place) {
-    Look look = Look.of(series.key());
+    Look look = series.look();
     if (place.markX() != null) {
       out.empty("line")
           .with("class", "bar " + look.styleClass())
@@ -31,7 +31,7 @@ final class Marker {
   }
 
   static void key(Markup out, Plot.Series series, double x, double y) {
-    Look look = Look.of(series.key());
+    Look look = series.look();
     out.empty("circle")
         .with("class", "key " + look.styleClass())
         .with("cx", x)

@@ -29,6 +29,11 @@ public record Plot(
     note = List.copyOf(note);
   }
 
+  /** The same chart with other sentences below it. */
+  public Plot noted(List<String> sentences) {
+    return new Plot(id, title, description, x, y, series, guides, sentences);
+  }
+
   /**
    * What an axis shows and how far it reaches at least; it ends at round numbers.
    *
@@ -60,12 +65,13 @@ public record Plot(
    * One cell's part of a chart.
    *
    * @param key the number that stands for it, in the chart and beside it; from 1
+   * @param look what tells it from the others
    * @param name for the legend
    * @param line the points joined, ascending in x; none where only marks are shown
    * @param marks places that are set off: what the line rests on
    * @param unsure shown with a question mark
    */
-  public record Series(int key, String name, List<Point> line, List<Point> marks, boolean unsure) {
+  public record Series(int key, Look look, String name, List<Point> line, List<Point> marks, boolean unsure) {
     public Series {
       line = List.copyOf(line);
       marks = List.copyOf(marks);

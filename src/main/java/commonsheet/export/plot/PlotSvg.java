@@ -126,7 +126,7 @@ public final class PlotSvg {
     if (series.line().isEmpty()) {
       return;
     }
-    Look look = Look.of(series.key());
+    Look look = series.look();
     StringBuilder path = new StringBuilder();
     for (Plot.Point point : series.line()) {
       path.append(path.length() == 0 ? 'M' : 'L')
@@ -146,7 +146,7 @@ public final class PlotSvg {
   }
 
   private void marks(Plot.Series series) {
-    Look look = Look.of(series.key());
+    Look look = series.look();
     for (Plot.Point mark : series.marks()) {
       double x = frame.atX(mark.x());
       if (mark.low() != null && mark.high() != null) {
