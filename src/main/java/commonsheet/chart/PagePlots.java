@@ -48,7 +48,7 @@ final class PagePlots {
     PageDrawing drawing = open.drawing(page.number());
     List<Plot> plots = new ArrayList<>(inPaths(open, page, drawing));
     for (PagePixels picture : pictures(open, page, drawing, plots)) {
-      for (Plot plot : inPicture(picture, page.words())) {
+      for (Plot plot : inPicture(picture, written(page))) {
         if (isNew(plot.frame(), plots)) {
           plots.add(plot);
         }
@@ -57,13 +57,22 @@ final class PagePlots {
     return plots;
   }
 
+  /**
+   * The words to begin with. Where a page has written ones, what was recognised in its pictures is
+   * left out: it is recognised again from the picture's own pixels, which are finer.
+   */
+  private static List<Word> written(Page page) {
+    List<Word> written = page.words().stream().filter(word -> !word.recognised()).toList();
+    return written.isEmpty() ? page.words() : written;
+  }
+
   private List<Plot> inPaths(OpenSheet open, Page page, PageDrawing drawing) throws SheetException {
-    List<Plot> plots = VectorPlots.find(drawing, page.words());
+    List<Plot> plots = VectorPlots.find(drawing, written(page));
     boolean wordless = plots.stream().anyMatch(plot -> plot.words().size() < FEW_WORDS);
     if (!wordless) {
       return plots;
     }
-    List<Word> words = withRecognised(open.pixels(page.number(), RESOLUTION), page.words());
+    List<Word> words = withRecognised(open.pixels(page.number(), RESOLUTION), written(page));
     return VectorPlots.find(drawing, words);
   }
 

@@ -2,11 +2,8 @@ package commonsheet.cli;
 
 import commonsheet.export.ComparisonTable;
 import commonsheet.record.CellRecord;
-import commonsheet.record.RecordException;
-import commonsheet.record.RecordStore;
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -43,9 +40,9 @@ final class TableCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws CommandException {
-    InputFiles inputs = InputFiles.find(arguments, ".json");
-    List<String> problems = new ArrayList<>(inputs.problems());
-    List<CellRecord> records = read(inputs.files(), problems);
+    RecordsGiven given = RecordsGiven.read(arguments);
+    List<CellRecord> records = given.records();
+    List<String> problems = given.problems();
     PrintWriter err = spec.commandLine().getErr();
     problems.forEach(problem -> err.println("commonsheet: " + problem));
     if (records.isEmpty()) {
@@ -58,17 +55,5 @@ final class TableCommand implements Callable<Integer> {
       (format == null ? TableFormat.of(file) : format).write(table, file);
     }
     return ExitStatus.of(records.size(), problems.size());
-  }
-
-  private static List<CellRecord> read(List<Path> files, List<String> problems) {
-    List<CellRecord> records = new ArrayList<>();
-    for (Path path : files) {
-      try {
-        records.add(new RecordStore(path.toAbsolutePath().getParent()).read(path));
-      } catch (RecordException unusable) {
-        problems.add(unusable.getMessage());
-      }
-    }
-    return records;
   }
 }

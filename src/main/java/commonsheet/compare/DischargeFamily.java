@@ -1,7 +1,9 @@
 package commonsheet.compare;
 
 import commonsheet.record.CellRecord;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -9,25 +11,41 @@ import java.util.Optional;
  * their currents.
  */
 public final class DischargeFamily {
-  private DischargeFamily() {}
+  private final CellRecord record;
+  private final Condition condition;
+  private final Deliveries deliveries;
+
+  private DischargeFamily(CellRecord record, Condition condition) {
+    this.record = record;
+    this.condition = condition;
+    this.deliveries = new Deliveries(Discharges.of(record, condition));
+  }
 
   /** What a record's curves and printed values give at the condition's cut-off and temperature. */
   public static DischargeFamily of(CellRecord record, Condition condition) {
-    throw new UnsupportedOperationException(record.id() + condition);
+    return new DischargeFamily(record, condition);
   }
 
   /** The discharges used, by ascending current; none where no curve serves. */
   public List<DischargeLine> lines() {
-    throw new UnsupportedOperationException();
+    return members().stream().map(DischargeLines::of).toList();
   }
 
   /** The cell under a load per cell, every measure with its origin. */
   public CellFigures under(Load load) {
-    throw new UnsupportedOperationException(load.toString());
+    Map<Measure, Figure> figures = new EnumMap<>(StatedFigures.of(record, condition));
+    figures.putAll(new LoadFigures(deliveries, condition).under(load, figures.get(Measure.MASS)));
+    return new CellFigures(record, condition.under(load), figures);
   }
 
   /** The look-up grid over the digitised currents; nothing where fewer than two curves serve. */
   public Optional<VoltageTable> voltageTable() {
-    throw new UnsupportedOperationException();
+    return members().size() < 2
+        ? Optional.empty()
+        : Optional.of(DischargeLines.table(members(), condition));
+  }
+
+  private List<Discharge> members() {
+    return deliveries.family().map(RateFamily::members).orElse(List.of());
   }
 }

@@ -72,4 +72,9 @@ public enum Measure {
   public String meaning() {
     return meaning;
   }
+
+  /** Whether a cell is the better, the less it has of this. */
+  public boolean lessIsBetter() {
+    return this == MASS || this == VOLTAGE_DROP || this == HEAT || this == CURVE_RESISTANCE;
+  }
 }

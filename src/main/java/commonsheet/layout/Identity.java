@@ -418,25 +418,43 @@ final class Identity {
   private Optional<Found> nameLine(List<Page> pages) {
     for (Page page : pages) {
       for (Line line : allLines(page)) {
-        String name = line.text().split("[,\u00B7|]")[0].trim();
-        List<String> words = Tokens.of(name).stream().map(Tokens.Token::form).toList();
-        boolean capitals =
-            name.chars().filter(Character::isUpperCase).count() >= words.size()
-                && words.size() >= 2;
-        if (capitals
-            && words.size() <= 4
-            && words.stream().anyMatch(words()::contains)
-            && words.stream().noneMatch(this.words.notInNames()::contains)
-            && name.chars().noneMatch(Character::isDigit)) {
-          return Optional.of(new Found(name, page.number(), line.box(), Method.TEXT_LINE));
+        for (String part : parts(line)) {
+          String name = part.split("[,\u00B7|]")[0].trim().replaceFirst("\\.$", "");
+          if (isMakersName(name)) {
+            return Optional.of(new Found(name, page.number(), line.box(), Method.TEXT_LINE));
+          }
         }
       }
     }
     return Optional.empty();
   }
 
-  private List<String> words() {
-    return words.makerWords();
+  /** A line as it is cut by wide gaps, and each piece by its sentences. */
+  private static List<String> parts(Line line) {
+    List<String> parts = new ArrayList<>();
+    StringBuilder part = new StringBuilder();
+    Word last = null;
+    for (Word word : line.words()) {
+      if (last != null
+          && word.box().x() - last.box().right() > WIDE_GAP * Math.max(4, word.size())) {
+        parts.addAll(List.of(part.toString().split("(?<=\\p{Ll}\\.) ")));
+        part.setLength(0);
+      }
+      part.append(part.isEmpty() ? "" : " ").append(word.text());
+      last = word;
+    }
+    parts.addAll(List.of(part.toString().split("(?<=\\p{Ll}\\.) ")));
+    return parts;
+  }
+
+  private boolean isMakersName(String name) {
+    List<String> forms = Tokens.of(name).stream().map(Tokens.Token::form).toList();
+    return name.chars().filter(Character::isUpperCase).count() >= forms.size()
+        && forms.size() >= 2
+        && forms.size() <= 4
+        && forms.stream().anyMatch(words.makerWords()::contains)
+        && forms.stream().noneMatch(words.notInNames()::contains)
+        && name.chars().noneMatch(Character::isDigit);
   }
 
   private static List<Line> allLines(Page page) {

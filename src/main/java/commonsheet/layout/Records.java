@@ -149,7 +149,7 @@ final class Records {
                     Severity.NOTE,
                     "page "
                         + page.number()
-                        + " holds a picture; figures shown in it are read from charts only, so look at it"));
+                        + " holds a picture; its words were recognised, drawn figures may be missing"));
         default -> {}
       }
     }

@@ -26,8 +26,8 @@ record PageContent(
     List<Box> curves,
     PictureRegions pictures,
     List<Box> figures) {
-  /** Whether something is drawn and nothing written. */
-  boolean isPicture() {
-    return pictures.kind(body.size() + aside.size()) == PageKind.PICTURE;
+  /** What the page offers before anything is recognised on it. */
+  PageKind kind() {
+    return pictures.kind(body.size() + aside.size());
   }
 }

@@ -1,5 +1,6 @@
 package commonsheet.sheet;
 
+import java.awt.Rectangle;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -9,8 +10,9 @@ import org.apache.pdfbox.rendering.ImageType;
 import org.apache.pdfbox.rendering.PDFRenderer;
 
 /**
- * Reads a page on which nothing is written but something is drawn: its words are recognised, and
- * where the page is a scan, it is put straight first and its rulings are found in the picture.
+ * Reads what is drawn, not written. On a page without written words all words are recognised, and
+ * where the page is a scan, it is put straight first and its rulings are found in the picture. On
+ * other pages this is done for the pictures between the words, such as a table pasted as one.
  */
 final class PictureReader {
   /**
@@ -28,6 +30,9 @@ final class PictureReader {
 
   /** Points around a recognised word within which an outline is one of its letters. */
   private static final double AROUND = 1.5;
+
+  /** Share of its height and width that a recognised word has in common with the written one. */
+  private static final double WRITTEN = 0.3;
 
   private final Recogniser recogniser;
 
@@ -62,6 +67,71 @@ final class PictureReader {
     Rulings rulings =
         scanned ? PictureRulings.of(ink, page.width() / image.getWidth()) : page.rulings();
     return with(page, words, rulings);
+  }
+
+  /**
+   * A page that has words of its own, with those of its pictures.
+   *
+   * @throws IOException if it cannot be drawn
+   * @throws RecogniserException if pictures cannot be read on this machine
+   */
+  PageContent readPictures(PDDocument document, PageContent page) throws IOException {
+    BufferedImage coarse = drawn(document, page, FIRST);
+    BufferedImage fine = drawn(document, page, SECOND);
+    List<Word> written = new ArrayList<>(page.body());
+    written.addAll(page.aside());
+    List<Word> words = new ArrayList<>(written);
+    List<Ruling> rulings = new ArrayList<>(page.rulings().all());
+    for (Box region : page.pictures().boxes()) {
+      PagePixels picture = part(page, coarse, region);
+      Confirmation second = new Confirmation(recogniser.words(part(page, fine, region)));
+      second.of(recogniser.words(picture)).stream()
+          .filter(word -> written.stream().noneMatch(other -> isSamePlace(word, other)))
+          .forEach(words::add);
+      boolean ruled = page.rulings().all().stream().anyMatch(r -> liesIn(r, region));
+      if (!ruled) {
+        rulings.addAll(rulings(picture));
+      }
+    }
+    return with(page, words, Rulings.merged(rulings));
+  }
+
+  private static PagePixels part(PageContent page, BufferedImage image, Box region) {
+    double perPoint = image.getWidth() / page.width();
+    Rectangle whole = new Rectangle(image.getWidth(), image.getHeight());
+    Rectangle cut =
+        new Rectangle(
+                (int) Math.floor(region.x() * perPoint),
+                (int) Math.floor(region.y() * perPoint),
+                (int) Math.ceil(region.width() * perPoint),
+                (int) Math.ceil(region.height() * perPoint))
+            .intersection(whole);
+    Box area =
+        new Box(
+            cut.x / perPoint, cut.y / perPoint, cut.width / perPoint, cut.height / perPoint);
+    return new PagePixels(
+        page.number(), area, image.getSubimage(cut.x, cut.y, cut.width, cut.height));
+  }
+
+  private static boolean isSamePlace(Word one, Word other) {
+    return one.box().sharedHeight(other.box()) > WRITTEN
+        && one.box().sharedWidth(other.box()) > WRITTEN;
+  }
+
+  private static boolean liesIn(Ruling ruling, Box region) {
+    return region.contains(ruling.box().centreX(), ruling.box().centreY());
+  }
+
+  private static List<Ruling> rulings(PagePixels picture) {
+    return PictureRulings.of(InkMask.of(picture.image()), picture.pixel()).all().stream()
+        .map(ruling -> onPage(ruling, picture.area()))
+        .toList();
+  }
+
+  private static Ruling onPage(Ruling ruling, Box area) {
+    double across = ruling.level() ? area.y() : area.x();
+    double along = ruling.level() ? area.x() : area.y();
+    return ruling.moved(ruling.at() + across, ruling.from() + along, ruling.to() + along);
   }
 
   private static BufferedImage drawn(PDDocument document, PageContent page, double resolution)

@@ -85,6 +85,12 @@ record Rulings(List<Ruling> level, List<Ruling> upright) {
     return line.moved(line.at(), from, to);
   }
 
+  List<Ruling> all() {
+    List<Ruling> all = new ArrayList<>(level);
+    all.addAll(upright);
+    return all;
+  }
+
   boolean isEmpty() {
     return level.isEmpty() && upright.isEmpty();
   }
@@ -95,10 +101,7 @@ record Rulings(List<Ruling> level, List<Ruling> upright) {
   }
 
   Box box() {
-    List<Box> boxes = new ArrayList<>();
-    level.forEach(r -> boxes.add(r.box()));
-    upright.forEach(r -> boxes.add(r.box()));
-    return Box.around(boxes);
+    return Box.around(all().stream().map(Ruling::box).toList());
   }
 
   /** The groups of lines that hang together by crossing or touching, each ordered by place. */

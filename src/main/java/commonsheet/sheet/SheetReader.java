@@ -72,10 +72,15 @@ public final class SheetReader {
     int left = MOST_PICTURES;
     for (int i = 0; i < contents.size() && left > 0; i++) {
       PageContent page = contents.get(i);
-      if (page.isPicture()) {
+      PageKind kind = page.kind();
+      if (kind == PageKind.PICTURE || kind == PageKind.PARTLY_PICTURE) {
         left--;
         try {
-          contents.set(i, pictures.read(document, page));
+          contents.set(
+              i,
+              kind == PageKind.PICTURE
+                  ? pictures.read(document, page)
+                  : pictures.readPictures(document, page));
         } catch (IOException | RecogniserException unreadable) {
           contents.set(i, page);
         }

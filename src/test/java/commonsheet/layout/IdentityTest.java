@@ -59,7 +59,8 @@ class IdentityTest {
         "Merrow Lakeside Cells Co., Ltd. | Merrow Lakeside Cells Co., Ltd.",
         "Merrow Zellenbau GmbH | Merrow Zellenbau GmbH",
         "Manufacturer: Merrow Cells | Merrow Cells",
-        "This cell is manufactured by Merrow Cellworks | Merrow Cellworks"
+        "This cell is manufactured by Merrow Cellworks | Merrow Cellworks",
+        "Curves of single cells, no warranty. Merrow Cells, Reed Wharf | Merrow Cells"
       })
   void theMakerIsACompanyOrStandsBesideItsLabel(String line, String maker) {
     assertEquals(maker, cell(Pages.page().line(line)).maker());

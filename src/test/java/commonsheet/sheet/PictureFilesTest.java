@@ -65,8 +65,7 @@ class PictureFilesTest {
 
   private static boolean isDark(PagePixels picture, double x, double y) {
     BufferedImage image = picture.image();
-    int rgb =
-        image.getRGB((int) (x * (image.getWidth() - 1)), (int) (y * (image.getHeight() - 1)));
+    int rgb = image.getRGB((int) (x * (image.getWidth() - 1)), (int) (y * (image.getHeight() - 1)));
     return (rgb & 0xFF) < 128;
   }
 
@@ -90,8 +89,7 @@ class PictureFilesTest {
       writer.setOutput(stream);
       writer.prepareWriteSequence(null);
       for (int i = 0; i < 3; i++) {
-        writer.writeToSequence(
-            new javax.imageio.IIOImage(marked(WIDTH, HEIGHT), null, null), null);
+        writer.writeToSequence(new javax.imageio.IIOImage(marked(WIDTH, HEIGHT), null, null), null);
       }
       writer.endWriteSequence();
     }

@@ -62,6 +62,45 @@ class PicturePagesTest {
     assertTrue(page.words().contains(value));
   }
 
+  /** A written line above a picture of 200 by 100 points that begins 100 points from the left. */
+  private Path pastedPicture() throws IOException {
+    BufferedImage image = new BufferedImage(600, 300, BufferedImage.TYPE_INT_RGB);
+    Graphics2D graphics = image.createGraphics();
+    graphics.setColor(Color.WHITE);
+    graphics.fillRect(0, 0, 600, 300);
+    graphics.setColor(Color.BLACK);
+    for (int y : new int[] {6, 150, 291}) {
+      graphics.fillRect(6, y, 588, 3);
+    }
+    for (int x : new int[] {6, 300, 591}) {
+      graphics.fillRect(x, 6, 3, 288);
+    }
+    graphics.dispose();
+    Drawn drawn = Drawn.sheet().text(60, 60, 9, "Outline");
+    PDImageXObject picture = LosslessFactory.createFromImage(drawn.document(), image);
+    drawn.content().drawImage(picture, 100, 600 - 300, 200, 100);
+    return drawn.save(folder);
+  }
+
+  @Test
+  void aTablePastedAsAPictureIsReadBesideTheWrittenWords() throws IOException, SheetException {
+    Word label = word("Width", 120, 215, 0.99);
+    Word value = word("40.0mm", 220, 215, 0.99);
+    Page page = read(pastedPicture(), List.of(List.of(label, value), List.of(label, value)));
+    assertEquals(PageKind.PARTLY_PICTURE, page.kind());
+    assertEquals(
+        List.of("Outline", "Width", "40.0mm"), page.words().stream().map(Word::text).toList());
+    assertEquals(List.of(false, true, true), page.words().stream().map(Word::recognised).toList());
+    assertEquals(4, page.tables().get(0).cells().size());
+  }
+
+  @Test
+  void whatIsWrittenOverAPictureIsNotReadTwice() throws IOException, SheetException {
+    Word seen = word("Outline", 62, 52, 0.99);
+    Page page = read(pastedPicture(), List.of(List.of(seen), List.of(seen)));
+    assertEquals(List.of(false), page.words().stream().map(Word::recognised).toList());
+  }
+
   @Test
   void aNumberThatOneReadingOfTwoHasIsDoubted() throws IOException, SheetException {
     Word first = word("48.5g", 220, 105, 0.99);

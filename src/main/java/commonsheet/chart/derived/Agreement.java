@@ -1,5 +1,6 @@
 package commonsheet.chart.derived;
 
+import commonsheet.discharge.ReferenceCapacity;
 import commonsheet.quantity.PlainNumber;
 import commonsheet.record.CellRecord;
 import commonsheet.record.Conditions;

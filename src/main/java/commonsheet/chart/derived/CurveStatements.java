@@ -1,7 +1,10 @@
 package commonsheet.chart.derived;
 
-import static commonsheet.chart.derived.DischargeCurve.AMPERE_HOURS;
+import static commonsheet.discharge.DischargeCurve.AMPERE_HOURS;
 
+import commonsheet.discharge.DischargeCurve;
+import commonsheet.discharge.Estimate;
+import commonsheet.discharge.PeukertFit;
 import commonsheet.quantity.PlainNumber;
 import commonsheet.record.Conditions;
 import commonsheet.record.Statement;

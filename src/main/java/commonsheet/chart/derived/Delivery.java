@@ -1,5 +1,7 @@
 package commonsheet.chart.derived;
 
+import commonsheet.discharge.DischargeCurve;
+import commonsheet.discharge.Estimate;
 import java.util.List;
 
 /**

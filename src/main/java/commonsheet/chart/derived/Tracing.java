@@ -3,6 +3,7 @@ package commonsheet.chart.derived;
 import commonsheet.chart.Chart;
 import commonsheet.chart.ChartReader;
 import commonsheet.chart.SheetCharts;
+import commonsheet.discharge.ReferenceCapacity;
 import commonsheet.record.Cell;
 import commonsheet.record.CellRecord;
 import commonsheet.record.Finding;

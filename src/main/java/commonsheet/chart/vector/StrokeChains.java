@@ -7,6 +7,12 @@ import java.util.List;
 
 /** Joins strokes of one look that are drawn one after the other, each beginning where one ended. */
 final class StrokeChains {
+  /**
+   * Points within which a stroke goes on where the one before ended. Typesetters that draw a curve
+   * piece by piece round each end by itself, to a tenth of a point.
+   */
+  private static final double JOINED = 0.15;
+
   private StrokeChains() {}
 
   static List<Stroke> join(List<Stroke> strokes) {
@@ -50,7 +56,7 @@ final class StrokeChains {
   }
 
   private static boolean isSame(Point a, Point b) {
-    return a.distance(b) <= Geometry.SAME_PLACE;
+    return a.distance(b) <= JOINED;
   }
 
   private static void append(List<Point> points, Stroke next) {

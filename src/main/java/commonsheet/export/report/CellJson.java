@@ -39,8 +39,8 @@ final class CellJson {
     cell.discharges().forEach(line -> curves.add(curve(line)));
     ArrayNode delivered = node.putArray("delivered");
     cell.delivered().forEach(given -> delivered.add(delivered(given)));
-    node.set("source", source(SheetSource.of(cell)));
-    node.set("review", review(SheetSource.review(cell)));
+    node.set("source", source(SheetUsed.of(cell)));
+    node.set("review", review(SheetUsed.review(cell)));
     return node;
   }
 
@@ -87,7 +87,7 @@ final class CellJson {
     return node;
   }
 
-  private static ObjectNode source(SheetSource source) {
+  private static ObjectNode source(SheetUsed source) {
     ObjectNode node = NODES.objectNode();
     put(node, "title", source.title());
     put(node, "document", source.document());

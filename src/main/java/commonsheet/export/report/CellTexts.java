@@ -49,41 +49,41 @@ final class CellTexts {
               "state",
               "State of approval",
               "draft, or approved by a person.",
-              c -> SheetSource.review(c).state()),
+              c -> SheetUsed.review(c).state()),
           new Column(
               "approved_by", "Approved by", "Who approved the record.",
-              c -> SheetSource.review(c).approvedBy()),
+              c -> SheetUsed.review(c).approvedBy()),
           new Column(
               "approved_at",
               "Approved at",
               "When the record was approved, ISO 8601.",
-              c -> SheetSource.review(c).approvedAt()),
+              c -> SheetUsed.review(c).approvedAt()),
           new Column(
-              "source_file", "Sheet", "File name of the sheet.", c -> SheetSource.of(c).file()),
+              "source_file", "Sheet", "File name of the sheet.", c -> SheetUsed.of(c).file()),
           new Column(
-              "source_title", "Title of the sheet", "As printed.", c -> SheetSource.of(c).title()),
+              "source_title", "Title of the sheet", "As printed.", c -> SheetUsed.of(c).title()),
           new Column(
               "source_document",
               "Document number",
               "As the sheet prints it.",
-              c -> SheetSource.of(c).document()),
+              c -> SheetUsed.of(c).document()),
           new Column(
               "source_revision",
               "Revision",
               "Revision of the sheet, as printed.",
-              c -> SheetSource.of(c).revision()),
+              c -> SheetUsed.of(c).revision()),
           new Column(
-              "source_date", "Date of the sheet", "As printed.", c -> SheetSource.of(c).date()),
+              "source_date", "Date of the sheet", "As printed.", c -> SheetUsed.of(c).date()),
           new Column(
               "source_sha256",
               "SHA-256 of the sheet",
               "Of the file, lower-case hexadecimal.",
-              c -> SheetSource.of(c).sha256()),
+              c -> SheetUsed.of(c).sha256()),
           new Column(
               "source_pages",
               "Pages",
               "Pages of the sheet on which the figures stand, separated by semicolons.",
-              c -> SheetSource.of(c).pageList()));
+              c -> SheetUsed.of(c).pageList()));
 
   private CellTexts() {}
 }

@@ -1,5 +1,6 @@
 package commonsheet.export.report;
 
+import commonsheet.export.ShortlistWords;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -43,7 +44,7 @@ final class DataPackage {
     ObjectNode node = JsonNodeFactory.instance.objectNode();
     node.put("profile", "data-package");
     node.put("name", "cells-compared");
-    node.put("title", "Cells at " + ConditionWords.condition(report.condition()));
+    node.put("title", "Cells at " + ShortlistWords.condition(report.condition()));
     node.put("description", description(report));
     node.put("caution", Caution.TEXT);
     ArrayNode keywords = node.putArray("keywords");
@@ -63,10 +64,9 @@ final class DataPackage {
   }
 
   private static String description(Report report) {
-    StringBuilder text = new StringBuilder(ConditionWords.verdicts(report));
-    if (report.shortlist().requirement() != null) {
-      text.append(' ').append(ConditionWords.requirement(report.shortlist().requirement()));
-    }
+    StringBuilder text = new StringBuilder();
+    text.append(String.join(" ", ShortlistWords.asked(report.shortlist()))).append(' ');
+    text.append(ShortlistWords.outcome(report.shortlist()));
     report.shortlist().remarks().forEach(r -> text.append(' ').append(Printed.clean(r)));
     text.append(' ').append(ConditionWords.tolerance(report.condition()));
     return text.append(' ').append(RIGHTS).append(' ').append(Caution.TEXT).toString();
@@ -74,14 +74,14 @@ final class DataPackage {
 
   private static void sources(Report report, ArrayNode sources) {
     for (ReportedCell cell : report.cells()) {
-      SheetSource source = SheetSource.of(cell);
+      SheetUsed source = SheetUsed.of(cell);
       ObjectNode node = sources.addObject();
       node.put("title", cell.name() + ": " + source.text());
       node.put("cell", cell.record().id());
       node.put("file", source.file());
       node.put("revision", source.revision());
       node.put("sha256", source.sha256());
-      node.put("state", SheetSource.approval(cell));
+      node.put("state", SheetUsed.approval(cell));
     }
   }
 }

@@ -79,7 +79,7 @@ final class FigureTable {
           column++,
           measure == report.shortlist().rankedBy() ? "figure ranked" : "figure",
           measure.title(),
-          Unit.of(measure.unit()).shown(),
+          Unit.shown(measure.unit()),
           NUMBER,
           "none");
     }
@@ -124,7 +124,7 @@ final class FigureTable {
   private static String approval(ReportedCell cell) {
     String size = Printed.clean(cell.cell().sizeCode());
     return (size.isEmpty() ? "" : ", ")
-        + (SheetSource.isApproved(cell) ? "approved" : "not approved");
+        + (SheetUsed.isApproved(cell) ? "approved" : "not approved");
   }
 
   private void verdict(ReportedCell cell) {

@@ -75,7 +75,7 @@ final class PageLists {
   }
 
   private static String unit(PackMeasure measure) {
-    String unit = Unit.of(measure.unit()).shown();
+    String unit = Unit.shown(measure.unit());
     return unit.isEmpty() ? "" : ", " + unit;
   }
 
@@ -127,7 +127,7 @@ final class PageLists {
     out.leaf("h2", "Sheets");
     List<List<String>> rows = new ArrayList<>();
     for (ReportedCell cell : report.cells()) {
-      SheetSource source = SheetSource.of(cell);
+      SheetUsed source = SheetUsed.of(cell);
       rows.add(
           row(
               cell,
@@ -139,7 +139,7 @@ final class PageLists {
               source.revision().isEmpty() ? "not printed" : source.revision(),
               source.date().isEmpty() ? "not printed" : source.date(),
               source.pageList(),
-              SheetSource.approval(cell)));
+              SheetUsed.approval(cell)));
     }
     table(List.of("Sheet", "Document", "Revision", "Date", "Pages", "State of the record"), rows);
   }

@@ -1,5 +1,6 @@
 package commonsheet.export.report;
 
+import commonsheet.export.ShortlistWords;
 import commonsheet.compare.DischargeLine;
 import commonsheet.compare.Figure;
 import commonsheet.compare.Measure;
@@ -218,16 +219,16 @@ final class ReportCharts {
   private List<String> notes(Plot plot) {
     List<String> sentences = new ArrayList<>();
     sentences.add(plot.title() + ". " + plot.description());
-    sentences.add("Condition: " + ConditionWords.condition(report.condition()) + ".");
+    sentences.add("Condition: " + ShortlistWords.condition(report.condition()) + ".");
     for (ReportedCell cell : looks.keySet()) {
       sentences.add(
           cell.rank()
               + "  "
               + cell.name()
               + ": "
-              + SheetSource.of(cell).text()
+              + SheetUsed.of(cell).text()
               + " ("
-              + SheetSource.approval(cell)
+              + SheetUsed.approval(cell)
               + ")");
     }
     sentences.add(Caution.TEXT);

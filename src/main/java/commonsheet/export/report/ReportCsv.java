@@ -1,5 +1,6 @@
 package commonsheet.export.report;
 
+import commonsheet.export.ShortlistWords;
 import commonsheet.compare.Figure;
 import commonsheet.compare.Measure;
 import commonsheet.export.Caution;
@@ -33,7 +34,7 @@ final class ReportCsv {
         figure(measure.label(), measure.unit(), cell -> pack(measure, cell));
       }
     }
-    text("condition", cell -> ConditionWords.condition(report.condition()));
+    text("condition", cell -> ShortlistWords.condition(report.condition()));
     text("caution", cell -> Caution.TEXT);
   }
 

@@ -1,5 +1,6 @@
 package commonsheet.export.report;
 
+import commonsheet.export.ShortlistWords;
 import commonsheet.compare.Figure;
 import commonsheet.compare.Measure;
 import commonsheet.compare.Verdict;
@@ -38,16 +39,9 @@ final class ReportMarkdown {
   }
 
   private void write() {
-    paragraph("**Cells at " + escape(ConditionWords.condition(report.condition())) + "**");
-    if (report.shortlist().requirement() != null) {
-      paragraph(escape(ConditionWords.requirement(report.shortlist().requirement())));
-    }
-    paragraph(
-        escape(
-            ConditionWords.verdicts(report)
-                + " Ranked by "
-                + lower(report.shortlist().rankedBy().title())
-                + '.'));
+    paragraph("**Cells at " + escape(ShortlistWords.condition(report.condition())) + "**");
+    paragraph(escape(String.join(" ", ShortlistWords.asked(report.shortlist()))));
+    paragraph(escape(ShortlistWords.outcome(report.shortlist())));
     table();
     list("", report.cells().stream().filter(c -> !carries(c)).map(this::reason).toList());
     list("Not comparable:", report.shortlist().remarks().stream().map(this::escape).toList());
@@ -67,7 +61,7 @@ final class ReportMarkdown {
         Stream.concat(SHORT.stream(), Stream.of(report.shortlist().rankedBy())).distinct().toList();
     List<String> heads = new ArrayList<>(List.of("", "Cell", "Verdict"));
     for (Measure measure : measures) {
-      heads.add(escape(measure.title()) + ", " + Unit.of(measure.unit()).shown());
+      heads.add(escape(measure.title()) + ", " + Unit.shown(measure.unit()));
     }
     row(heads);
     List<String> rules = new ArrayList<>(List.of("--:", ":--", ":--"));
@@ -105,9 +99,9 @@ final class ReportMarkdown {
     return escape(
         cell.shortName()
             + ": "
-            + SheetSource.of(cell).text()
+            + SheetUsed.of(cell).text()
             + " ("
-            + SheetSource.approval(cell)
+            + SheetUsed.approval(cell)
             + ')');
   }
 
@@ -136,9 +130,5 @@ final class ReportMarkdown {
 
   private String escape(String text) {
     return MarkdownText.of(text);
-  }
-
-  private static String lower(String title) {
-    return title.substring(0, 1).toLowerCase(java.util.Locale.ROOT) + title.substring(1);
   }
 }

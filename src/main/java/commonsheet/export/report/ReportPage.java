@@ -1,6 +1,6 @@
 package commonsheet.export.report;
 
-import commonsheet.compare.Requirement;
+import commonsheet.export.ShortlistWords;
 import commonsheet.export.Caution;
 import commonsheet.export.plot.Markup;
 import commonsheet.export.plot.Plot;
@@ -13,7 +13,6 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Base64;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * A report as one page of HTML that asks for nothing from elsewhere. Its policy lets no script run
@@ -76,20 +75,15 @@ final class ReportPage {
             + "'; base-uri 'none'; form-action 'none'");
     out.empty("meta").with("name", "viewport");
     out.with("content", "width=device-width, initial-scale=1");
-    out.leaf("title", "Cells at " + ConditionWords.condition(report.condition()));
+    out.leaf("title", "Cells at " + ShortlistWords.condition(report.condition()));
     out.open("style").verbatim(STYLE).close();
     out.closeLine();
   }
 
   private void introduction() {
-    out.leaf("h1", "Cells at " + ConditionWords.load(report.condition().load()));
-    String ranked = report.shortlist().rankedBy().title().toLowerCase(Locale.ROOT);
-    out.leaf("p", "lead", ConditionWords.verdicts(report) + " Ranked by " + ranked + '.');
-    out.leaf("p", "Condition: " + ConditionWords.condition(report.condition()) + '.');
-    Requirement asked = report.shortlist().requirement();
-    if (asked != null) {
-      out.leaf("p", ConditionWords.requirement(asked));
-    }
+    out.leaf("h1", "Cells at " + ShortlistWords.condition(report.condition()));
+    out.leaf("p", "lead", ShortlistWords.outcome(report.shortlist()));
+    out.leaf("p", String.join(" ", ShortlistWords.asked(report.shortlist())));
     out.leaf("p", "quiet", ConditionWords.tolerance(report.condition()));
     caution();
   }

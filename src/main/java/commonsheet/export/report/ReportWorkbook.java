@@ -1,5 +1,6 @@
 package commonsheet.export.report;
 
+import commonsheet.export.ShortlistWords;
 import commonsheet.compare.Figure;
 import commonsheet.compare.Measure;
 import commonsheet.export.Caution;
@@ -42,7 +43,7 @@ final class ReportWorkbook {
     title(sheet);
     List<String> heads = new ArrayList<>(List.of("Rank", "Cell", "Verdict", "Margin"));
     for (Measure measure : measures) {
-      heads.add(measure.title() + ", " + Unit.of(measure.unit()).shown());
+      heads.add(measure.title() + ", " + Unit.shown(measure.unit()));
       heads.add("from");
       heads.add("to");
       heads.add("origin");
@@ -63,14 +64,14 @@ final class ReportWorkbook {
   }
 
   private void title(Worksheet sheet) {
-    sheet.value(0, 0, "Cells at " + ConditionWords.condition(report.condition()));
+    sheet.value(0, 0, "Cells at " + ShortlistWords.condition(report.condition()));
     sheet.style(0, 0).bold().fontSize(14).set();
     sheet.value(
         1,
         0,
-        report.shortlist().requirement() == null
-            ? ConditionWords.verdicts(report)
-            : ConditionWords.requirement(report.shortlist().requirement()));
+        String.join(" ", ShortlistWords.asked(report.shortlist()))
+            + ' '
+            + ShortlistWords.outcome(report.shortlist()));
     sheet.value(2, 0, Caution.TEXT);
     sheet.style(2, 0).italic().set();
   }
@@ -100,7 +101,7 @@ final class ReportWorkbook {
       sheet.value(row, column + 3, figure.origin().label() + (figure.unsure() ? " ?" : ""));
       column += 4;
     }
-    sheet.value(row, column, SheetSource.approval(cell));
+    sheet.value(row, column, SheetUsed.approval(cell));
   }
 
   private static void number(Worksheet sheet, int row, int column, Double value, String format) {
@@ -112,7 +113,7 @@ final class ReportWorkbook {
 
   /** As many decimals as the figure is shown with to people. */
   private static String format(Figure figure) {
-    int decimals = FigureWords.decimalsShown(figure);
+    int decimals = FigureWords.decimals(figure);
     return decimals == 0 ? "0" : "0." + "0".repeat(decimals);
   }
 
@@ -123,7 +124,7 @@ final class ReportWorkbook {
         List.of("Rank", "Cell", "Sheet", "Document", "Revision", "Date", "Pages", "State"));
     int row = 1;
     for (ReportedCell cell : report.cells()) {
-      SheetSource source = SheetSource.of(cell);
+      SheetUsed source = SheetUsed.of(cell);
       sheet.value(row, 0, cell.rank());
       texts(
           sheet,
@@ -135,7 +136,7 @@ final class ReportWorkbook {
               source.revision(),
               source.date(),
               source.pageList(),
-              SheetSource.approval(cell)));
+              SheetUsed.approval(cell)));
     }
     row = notes(sheet, row + 1);
     sheet.value(row + 1, 0, Caution.TEXT);

@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import commonsheet.chart.OpenData;
+import commonsheet.discharge.Estimate;
+import commonsheet.discharge.PeukertFit;
 import commonsheet.record.CellRecord;
 import commonsheet.record.Conditions;
 import commonsheet.record.Curve;

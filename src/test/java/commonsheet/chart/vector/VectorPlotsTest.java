@@ -44,6 +44,20 @@ class VectorPlotsTest {
     assertEquals(RED, plot.traces().get(0).style().rgb());
   }
 
+  /** As a typesetter draws it: each piece by itself, its ends rounded to a tenth of a point. */
+  @Test
+  void curveOfSinglePiecesWithRoundedEnds() {
+    DrawnPlot drawn = DrawnPlot.withFrame();
+    double[] xy = DrawnPlot.curve(100, 300, 0);
+    for (int i = 0; i + 3 < xy.length; i += 2) {
+      double rounded = Math.round(xy[i + 3] * 10) / 10.0 - 0.1 * (i / 2 % 2);
+      drawn.line(RED, 1, xy[i], Math.round(xy[i + 1] * 10) / 10.0, xy[i + 2], rounded);
+    }
+    Plot plot = only(drawn);
+    assertEquals(1, plot.traces().size());
+    assertOnCurve(plot.traces().get(0), 100, 300, 0);
+  }
+
   @Test
   void twoAxesWithoutFrame() {
     DrawnPlot drawn = DrawnPlot.withoutFrame().line(0, 0.5, 100, 100, 100, 200, 300, 200);

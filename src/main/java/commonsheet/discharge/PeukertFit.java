@@ -1,4 +1,4 @@
-package commonsheet.chart.derived;
+package commonsheet.discharge;
 
 import java.util.List;
 
@@ -10,9 +10,9 @@ import java.util.List;
  * @param standardError of k, from how far the capacities lie from the line
  * @param readingError of k, from how far each capacity may be off
  */
-record PeukertFit(double exponent, double standardError, double readingError) {
+public record PeukertFit(double exponent, double standardError, double readingError) {
   /** Two capacities would lie on the line whatever they are and say nothing of its error. */
-  static final int FEWEST = 3;
+  public static final int FEWEST = 3;
 
   /**
    * A capacity at a load.
@@ -20,14 +20,14 @@ record PeukertFit(double exponent, double standardError, double readingError) {
    * @param load current in A or rate in C; all of one fit alike
    * @param capacity in A.h
    */
-  record Sample(double load, Estimate capacity) {}
+  public record Sample(double load, Estimate capacity) {}
 
   /**
    * Fits the samples.
    *
    * @param samples at least {@value #FEWEST}, of loads that are not all equal
    */
-  static PeukertFit of(List<Sample> samples) {
+  public static PeukertFit of(List<Sample> samples) {
     int n = samples.size();
     double meanX = samples.stream().mapToDouble(s -> Math.log(s.load())).average().orElseThrow();
     double meanY =
@@ -51,7 +51,7 @@ record PeukertFit(double exponent, double standardError, double readingError) {
         1 - slope, Math.sqrt(residuals / (n - 2) / squares), Math.sqrt(reading) / squares);
   }
 
-  Estimate estimate() {
+  public Estimate estimate() {
     return Estimate.within(exponent, Math.hypot(standardError, readingError));
   }
 }

@@ -1,4 +1,4 @@
-package commonsheet.chart.derived;
+package commonsheet.discharge;
 
 import commonsheet.record.CellRecord;
 import commonsheet.record.Conditions;
@@ -15,7 +15,7 @@ import java.util.Optional;
  * @param voltage in V
  * @param from the statement that says so; null where the chart itself does
  */
-record CutOff(double voltage, Statement from) {
+public record CutOff(double voltage, Statement from) {
   /** Voltages that are the same for this purpose, in V: sheets print them to the hundredth. */
   private static final double SAME = 0.005;
 
@@ -23,7 +23,7 @@ record CutOff(double voltage, Statement from) {
    * That of a curve: the one its chart names, else the one the sheet states. A sheet that states
    * several leaves it open, since a capacity to another cut-off is another capacity.
    */
-  static Optional<CutOff> of(Curve curve, CellRecord record) {
+  public static Optional<CutOff> of(Curve curve, CellRecord record) {
     Double own = curve.conditions().get(Conditions.CUTOFF_VOLTAGE);
     if (own != null) {
       return Optional.of(new CutOff(own, null));

@@ -1,18 +1,11 @@
 package commonsheet.export.report;
 
-import commonsheet.compare.Figure;
 import commonsheet.export.PageRanges;
 import commonsheet.export.Printed;
-import commonsheet.record.CellRecord;
-import commonsheet.record.Curve;
-import commonsheet.record.Evidence;
+import commonsheet.export.SheetSource;
 import commonsheet.record.Review;
 import commonsheet.record.Source;
-import commonsheet.record.Statement;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Objects;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -22,7 +15,7 @@ import java.util.stream.Stream;
  *
  * @param pages on which the figures of the report stand, ascending
  */
-record SheetSource(
+record SheetUsed(
     String title,
     String document,
     String revision,
@@ -33,17 +26,16 @@ record SheetSource(
   private static final Source UNKNOWN =
       new Source(null, null, null, null, null, null, null, null, null);
 
-  static SheetSource of(ReportedCell cell) {
-    CellRecord record = cell.record();
-    Source source = record.source() == null ? UNKNOWN : record.source();
-    return new SheetSource(
+  static SheetUsed of(ReportedCell cell) {
+    Source source = cell.record().source() == null ? UNKNOWN : cell.record().source();
+    return new SheetUsed(
         Printed.clean(source.title()),
         Printed.clean(source.document()),
         Printed.clean(source.revision()),
         Printed.clean(source.date()),
         Printed.clean(source.file()),
         Printed.clean(source.sha256()),
-        pages(cell));
+        SheetSource.pages(cell.contender().cell()));
   }
 
   /** Such as {@code eb21700-48.pdf, SPEC-48, revision 3, 2031-05-17, p. 1, 3-4}. */
@@ -80,25 +72,5 @@ record SheetSource(
 
   static boolean isApproved(ReportedCell cell) {
     return "approved".equals(review(cell).state());
-  }
-
-  private static List<Integer> pages(ReportedCell cell) {
-    Map<String, Evidence> places = new HashMap<>();
-    for (Statement statement : cell.record().statements()) {
-      places.put(statement.id(), statement.evidence());
-    }
-    for (Curve curve : cell.record().curves()) {
-      places.put(curve.id(), curve.evidence());
-    }
-    return cell.contender().cell().figures().values().stream()
-        .map(Figure::from)
-        .flatMap(List::stream)
-        .map(places::get)
-        .filter(Objects::nonNull)
-        .map(Evidence::page)
-        .filter(Objects::nonNull)
-        .distinct()
-        .sorted()
-        .toList();
   }
 }

@@ -1,4 +1,4 @@
-package commonsheet.chart.derived;
+package commonsheet.discharge;
 
 import commonsheet.record.CellRecord;
 import commonsheet.record.Standing;
@@ -9,11 +9,11 @@ import java.util.Objects;
 import java.util.Optional;
 
 /** The printed capacity that a rate is a multiple of, and a percent axis a percentage. */
-final class ReferenceCapacity {
+public final class ReferenceCapacity {
   private ReferenceCapacity() {}
 
   /** The sheet's rated capacity, or else its nominal one, if it states one such only. */
-  static Optional<Double> of(List<CellRecord> records) {
+  public static Optional<Double> of(List<CellRecord> records) {
     for (Statistic statistic : List.of(Statistic.RATED, Statistic.NOMINAL)) {
       List<Double> stated =
           records.stream()
@@ -32,7 +32,7 @@ final class ReferenceCapacity {
   }
 
   /** The sheet's rated or nominal capacity, if it is another than the one compared. */
-  static Optional<Statement> among(List<Statement> printed, Statement compared) {
+  public static Optional<Statement> among(List<Statement> printed, Statement compared) {
     return List.of(Statistic.RATED, Statistic.NOMINAL).stream()
         .flatMap(
             statistic ->

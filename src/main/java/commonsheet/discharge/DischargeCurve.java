@@ -1,4 +1,4 @@
-package commonsheet.chart.derived;
+package commonsheet.discharge;
 
 import commonsheet.record.CellRecord;
 import commonsheet.record.Conditions;
@@ -21,14 +21,14 @@ import java.util.stream.Stream;
  * @param unit {@code A.h}, or {@code %} for an axis of shares
  * @param errorCharge how far a charge may be off, in {@code unit}
  */
-record DischargeCurve(
+public record DischargeCurve(
     Curve curve,
     CutOff cutOff,
     List<Double> charge,
     List<Double> voltage,
     String unit,
     double errorCharge) {
-  static final String AMPERE_HOURS = "A.h";
+  public static final String AMPERE_HOURS = "A.h";
   private static final double SECONDS_PER_HOUR = 3600;
 
   /**
@@ -37,30 +37,33 @@ record DischargeCurve(
    */
   private static final double LATE_START = 0.02;
 
-  DischargeCurve {
+  public DischargeCurve {
     charge = List.copyOf(charge);
     voltage = List.copyOf(voltage);
   }
 
-  /** Every discharge of a record whose load and cut-off are known, in the order of its curves. */
-  static List<DischargeCurve> of(CellRecord record) {
+  /**
+   * Every discharge of a sheet whose load and cut-off are known, in the order of its curves. What
+   * the user measured is none of the sheet's.
+   */
+  public static List<DischargeCurve> of(CellRecord record) {
     return record.curves().stream()
+        .filter(curve -> curve.method() != Method.MEASURED)
         .flatMap(curve -> CutOff.of(curve, record).flatMap(end -> of(curve, end)).stream())
         .toList();
   }
 
   /**
    * A curve as a discharge to a cut-off; nothing for a curve of another kind, for one whose load is
-   * not known, and for one that a person rejected. What the user measured is none of the sheet's.
+   * not known, and for one that a person rejected.
    */
-  static Optional<DischargeCurve> of(Curve curve, CutOff cutOff) {
+  public static Optional<DischargeCurve> of(Curve curve, CutOff cutOff) {
     boolean discharge =
         curve.kind().startsWith("discharge") && curve.y().quantity().equals("voltage");
     if (!discharge
         || !curve.y().unit().equals("V")
         || !knowsItsLoad(curve.conditions())
-        || curve.standing() == Standing.REJECTED
-        || curve.method() == Method.MEASURED) {
+        || curve.standing() == Standing.REJECTED) {
       return Optional.empty();
     }
     double perUnit = chargePerUnit(curve);
@@ -93,16 +96,16 @@ record DischargeCurve(
     };
   }
 
-  String id() {
+  public String id() {
     return curve.id();
   }
 
-  Double condition(String name) {
+  public Double condition(String name) {
     return curve.conditions().get(name);
   }
 
   /** Whether another curve is drawn in the same plot and counts to the same cut-off. */
-  boolean sharesPlotWith(DischargeCurve other) {
+  public boolean sharesPlotWith(DischargeCurve other) {
     Evidence mine = curve.evidence();
     Evidence theirs = other.curve.evidence();
     return Objects.equals(mine.page(), theirs.page())
@@ -113,20 +116,20 @@ record DischargeCurve(
   }
 
   /** Whether both are discharged at one temperature, or neither says at which. */
-  boolean sharesTemperatureWith(DischargeCurve other) {
+  public boolean sharesTemperatureWith(DischargeCurve other) {
     return Stream.of(
             Conditions.TEMPERATURE, Conditions.TEMPERATURE_LOW, Conditions.TEMPERATURE_HIGH)
         .allMatch(name -> Objects.equals(condition(name), other.condition(name)));
   }
 
   /** Whether both are discharged by one current, told in the same way. */
-  boolean sharesLoadWith(DischargeCurve other) {
+  public boolean sharesLoadWith(DischargeCurve other) {
     return Stream.of(Conditions.DISCHARGE_RATE, Conditions.DISCHARGE_CURRENT)
         .allMatch(name -> Objects.equals(condition(name), other.condition(name)));
   }
 
   /** The charge given down to the cut-off; nothing for a curve that ends above it. */
-  Optional<Estimate> capacity() {
+  public Optional<Estimate> capacity() {
     double end = chargeAt(cutOff.voltage());
     if (Double.isNaN(end)) {
       end = endsAtCutOff() ? charge.get(charge.size() - 1) : Double.NaN;
@@ -152,7 +155,7 @@ record DischargeCurve(
    * The energy given down to the cut-off, in W.h: voltage over charge by trapezia, which is exact
    * for straight pieces. Nothing for a curve that starts late or whose charge is a share.
    */
-  Optional<Estimate> energy(Estimate capacity) {
+  public Optional<Estimate> energy(Estimate capacity) {
     double start = charge.get(0);
     if (!unit.equals(AMPERE_HOURS) || start > LATE_START * capacity.value() + errorCharge) {
       return Optional.empty();
@@ -173,7 +176,7 @@ record DischargeCurve(
   }
 
   /** The voltage when half of the charge is given, in V; nothing for a curve that starts later. */
-  Optional<Estimate> midCapacityVoltage(Estimate capacity) {
+  public Optional<Estimate> midCapacityVoltage(Estimate capacity) {
     double half = capacity.value() / 2;
     double offset = Math.hypot(errorCharge, capacity.halfWidth() / 2);
     double middle = voltageAt(half);

@@ -1,4 +1,4 @@
-package commonsheet.chart.derived;
+package commonsheet.discharge;
 
 /**
  * A number with the bounds that the uncertainty of its curve leaves it.
@@ -6,19 +6,19 @@ package commonsheet.chart.derived;
  * @param low not above {@code value}
  * @param high not below {@code value}
  */
-record Estimate(double value, double low, double high) {
+public record Estimate(double value, double low, double high) {
   /** A number that may be off by as much to either side. */
-  static Estimate within(double value, double halfWidth) {
+  public static Estimate within(double value, double halfWidth) {
     return new Estimate(value, value - halfWidth, value + halfWidth);
   }
 
   /** The wider of its two sides. */
-  double halfWidth() {
+  public double halfWidth() {
     return Math.max(high - value, value - low);
   }
 
   /** The half-width as a share of the value. */
-  double relative() {
+  public double relative() {
     return halfWidth() / Math.abs(value);
   }
 }

@@ -1,0 +1,123 @@
+package commonsheet.cli;
+
+import commonsheet.compare.Condition;
+import commonsheet.compare.Measure;
+import commonsheet.compare.Shortlist;
+import commonsheet.compare.Verdict;
+import commonsheet.record.CellRecord;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Compares cells at one condition and tells which of them carry a load. */
+@Command(
+    name = "compare",
+    description =
+        "Compares cells at one condition: which carry the current, and what each delivers at it.",
+    sortOptions = false)
+final class CompareCommand implements Callable<Integer> {
+  private static final String APPROVED = "approved";
+
+  @Spec private CommandSpec spec;
+  @Mixin private MachineOptions machine;
+
+  @Option(
+      names = "--cutoff",
+      paramLabel = "VOLTAGE",
+      converter = Given.Voltage.class,
+      description =
+          "To which voltage of a cell a discharge is followed; 3.0 V if not given, which the curves"
+              + " of most cobalt, nickel and manganese cells reach. Give iron phosphate 2.5.")
+  private double cutoff = Condition.USUAL_CUTOFF;
+
+  @Option(
+      names = "--temperature",
+      paramLabel = "CELSIUS",
+      converter = Given.Temperature.class,
+      description = "Temperature of the surroundings; 23 °C if not given.")
+  private double temperature = Condition.USUAL_TEMPERATURE;
+
+  @Option(
+      names = "--reserve",
+      paramLabel = "SHARE",
+      converter = Given.Share.class,
+      description = "Share of the charge that is to stay in the cells, such as 20%%; 0 if not given.")
+  private double reserve;
+
+  @Option(
+      names = "--rank-by",
+      paramLabel = "MEASURE",
+      converter = Given.ByLabel.class,
+      description =
+          "What cells of one verdict are ordered by; deliveredSpecificEnergy if not given.")
+  private Measure measure = Measure.DELIVERED_SPECIFIC_ENERGY;
+
+  @Option(names = "--approved-only", description = "Leave out records that nobody has approved.")
+  private boolean approvedOnly;
+
+  @Option(names = "--require", description = "End with status 6 where no cell carries the current.")
+  private boolean require;
+
+  @Option(
+      names = "--format",
+      description = "terminal; by the ending of --out when none is given, else terminal.")
+  private ShortlistFormat format;
+
+  @Option(
+      names = "--out",
+      paramLabel = "FILE",
+      description = "Write the comparison to FILE instead of printing it.")
+  private Path file;
+
+  @Parameters(
+      arity = "1..*",
+      paramLabel = "RECORD|FOLDER",
+      description = "Record files, or folders to search for .json files.")
+  private List<Path> arguments;
+
+  @Override
+  public Integer call() throws CommandException {
+    MachineOptions.Asked asked = machine.asked();
+    Condition condition =
+        new Condition(asked.load(), cutoff, temperature, reserve, Condition.Tolerance.STANDARD);
+    RecordsGiven given = RecordsGiven.read(arguments);
+    PrintWriter err = spec.commandLine().getErr();
+    given.problems().forEach(problem -> err.println("commonsheet: " + problem));
+    List<CellRecord> records = approvedOnly ? approved(given.records()) : given.records();
+    if (records.isEmpty()) {
+      return ExitStatus.NONE_READABLE;
+    }
+    Shortlist shortlist = Shortlist.of(records, condition, asked.requirement(), measure);
+    ShortlistFormat form = format == null ? ShortlistFormat.of(file) : format;
+    form.give(shortlist, file, spec.commandLine().getOut());
+    boolean none = shortlist.contenders().stream().noneMatch(c -> c.verdict() == Verdict.CARRIES);
+    return require && none
+        ? ExitStatus.BELOW_MINIMUM
+        : ExitStatus.of(given.records().size(), given.problems().size());
+  }
+
+  private List<CellRecord> approved(List<CellRecord> records) {
+    List<CellRecord> approved =
+        records.stream()
+            .filter(r -> r.review() != null && r.review().state().equals(APPROVED))
+            .toList();
+    int others = records.size() - approved.size();
+    if (others > 0) {
+      PrintWriter err = spec.commandLine().getErr();
+      err.println(
+          approved.isEmpty()
+              ? "commonsheet: none of "
+                  + SheetLine.count(others, "record")
+                  + " is approved; approve them, or leave out --approved-only."
+              : "commonsheet: " + SheetLine.count(others, "record") + " not approved, left out.");
+    }
+    return approved;
+  }
+}

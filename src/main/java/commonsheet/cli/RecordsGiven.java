@@ -1,0 +1,30 @@
+package commonsheet.cli;
+
+import commonsheet.record.CellRecord;
+import commonsheet.record.RecordException;
+import commonsheet.record.RecordStore;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The records that a command's arguments stand for.
+ *
+ * @param problems a sentence for each file that is no record, and each folder without one
+ */
+record RecordsGiven(List<CellRecord> records, List<String> problems) {
+  /** Reads record files, and the .json files of folders. */
+  static RecordsGiven read(List<Path> arguments) {
+    InputFiles inputs = InputFiles.find(arguments, ".json");
+    List<String> problems = new ArrayList<>(inputs.problems());
+    List<CellRecord> records = new ArrayList<>();
+    for (Path path : inputs.files()) {
+      try {
+        records.add(new RecordStore(path.toAbsolutePath().getParent()).read(path));
+      } catch (RecordException unusable) {
+        problems.add(unusable.getMessage());
+      }
+    }
+    return new RecordsGiven(records, problems);
+  }
+}

@@ -1,0 +1,185 @@
+package commonsheet.compare;
+
+import static commonsheet.compare.StatedFigures.number;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * What a cell gives under a load of several currents. Each current uses up its part of the capacity
+ * that the cell has at that current (common practice, no source: Peukert's law taken to changing
+ * currents).
+ *
+ * @param capacity in A.h
+ * @param energy in W.h
+ * @param meanVoltage in V, weighted by charge
+ * @param parts the discharges at its currents; none where one of them is not known
+ */
+record MixedDelivery(Figure capacity, Figure energy, Figure meanVoltage, List<Part> parts) {
+  /** Charge drawn outside the curves up to this share is counted as if at their nearest current. */
+  private static final double LITTLE = 0.05;
+
+  /**
+   * A current of the load.
+   *
+   * @param current in A, above 0
+   * @param time share of the time
+   */
+  record Part(double current, double time, Discharge discharge) {}
+
+  static MixedDelivery of(Load load, Deliveries deliveries) {
+    List<Load.Share> drawing = load.shares().stream().filter(s -> s.current() > 0).toList();
+    if (drawing.isEmpty()) {
+      Figure none = Figure.absent("no current is drawn");
+      return new MixedDelivery(none, none, none, List.of());
+    }
+    if (drawing.size() == 1) {
+      Delivery only = deliveries.at(drawing.get(0).current());
+      List<Part> parts =
+          only.discharge() == null
+              ? List.of()
+              : List.of(
+                  new Part(drawing.get(0).current(), drawing.get(0).time(), only.discharge()));
+      return new MixedDelivery(only.capacity(), only.energy(), only.meanVoltage(), parts);
+    }
+    return mixed(load, drawing, deliveries);
+  }
+
+  private static MixedDelivery mixed(Load load, List<Load.Share> drawing, Deliveries deliveries) {
+    double average = load.averageCurrent();
+    RateFamily family = deliveries.family().orElse(null);
+    double above = outside(drawing, family, true) / average;
+    double below = outside(drawing, family, false) / average;
+    if (family == null || above > LITTLE || below > LITTLE) {
+      return bound(drawing, deliveries, above > LITTLE, below > LITTLE);
+    }
+    List<String> notes = new ArrayList<>();
+    List<Part> parts = new ArrayList<>();
+    for (Load.Share share : drawing) {
+      double current =
+          family.isAbove(share.current())
+              ? family.highest().current()
+              : family.isBelow(share.current()) ? family.lowest().current() : share.current();
+      parts.add(new Part(share.current(), share.time(), family.at(current)));
+    }
+    notes.add("each current uses up its part of the capacity at that current");
+    if (above > 0) {
+      notes.add(outsideNote(above, "above", "highest", family.highest()));
+    }
+    if (below > 0) {
+      notes.add(outsideNote(below, "below", "lowest", family.lowest()));
+    }
+    return figures(parts, average, notes, family, above + below > 0);
+  }
+
+  private static String outsideNote(double share, String side, String end, Discharge nearest) {
+    return number(100 * share)
+        + " % of the charge is drawn "
+        + side
+        + " "
+        + number(nearest.current())
+        + " A, the "
+        + end
+        + " current of the curves, and counted as at that one";
+  }
+
+  private static MixedDelivery figures(
+      List<Part> parts, double average, List<String> notes, RateFamily family, boolean outside) {
+    double used = 0;
+    double usedLow = 0;
+    double usedHigh = 0;
+    double voltage = 0;
+    double voltageLow = 0;
+    double voltageHigh = 0;
+    Set<String> from = new LinkedHashSet<>();
+    Set<String> doubts = new LinkedHashSet<>();
+    for (Part part : parts) {
+      double charge = part.time() * part.current() / average;
+      Discharge discharge = part.discharge();
+      used += charge / discharge.capacity().value();
+      usedLow += charge / discharge.capacity().high();
+      usedHigh += charge / discharge.capacity().low();
+      voltage += charge * discharge.meanVoltage().value();
+      voltageLow += charge * discharge.meanVoltage().low();
+      voltageHigh += charge * discharge.meanVoltage().high();
+      from.addAll(discharge.from());
+      doubts.addAll(discharge.doubts());
+    }
+    notes.addAll(doubts);
+    boolean unsure = outside || !doubts.isEmpty();
+    Discharge hardest = parts.get(parts.size() - 1).discharge();
+    Discharge steady =
+        family.isBelow(average)
+            ? family.lowest()
+            : family.isAbove(average) ? family.highest() : family.at(average);
+    double capacity = 1 / used;
+    // It ends at the latest when the highest current finds no more, and drawn evenly gives most.
+    double low = Math.min(1 / usedHigh, hardest.capacity().low());
+    double high = Math.max(1 / usedLow, steady.capacity().high());
+    List<String> ids = List.copyOf(from);
+    return new MixedDelivery(
+        new Figure(capacity, low, high, Origin.INTERPOLATED, ids, notes, unsure),
+        new Figure(
+            capacity * voltage,
+            Math.min(voltageLow / usedHigh, hardest.energy().low()),
+            Math.max(voltageHigh / usedLow, steady.energy().high()),
+            Origin.INTERPOLATED,
+            ids,
+            notes,
+            unsure),
+        new Figure(voltage, voltageLow, voltageHigh, Origin.INTERPOLATED, ids, notes, unsure),
+        parts);
+  }
+
+  private static double outside(List<Load.Share> drawing, RateFamily family, boolean above) {
+    return family == null
+        ? 0
+        : drawing.stream()
+            .filter(s -> above ? family.isAbove(s.current()) : family.isBelow(s.current()))
+            .mapToDouble(s -> s.current() * s.time())
+            .sum();
+  }
+
+  /** Drawn all at its lowest current it gives most, all at its highest least. */
+  private static MixedDelivery bound(
+      List<Load.Share> drawing, Deliveries deliveries, boolean above, boolean below) {
+    if (above && below) {
+      String reason = "the load lies outside the currents of the curves on both sides";
+      return new MixedDelivery(
+          Figure.absent(reason), Figure.absent(reason), Figure.absent(reason), List.of());
+    }
+    Delivery easiest = deliveries.at(drawing.get(0).current());
+    Delivery hardest = deliveries.at(drawing.get(drawing.size() - 1).current());
+    Delivery telling = below ? hardest : above ? hardest : easiest;
+    if (above) {
+      return new MixedDelivery(
+          atMost(easiest.capacity(), hardest.capacity()),
+          atMost(easiest.energy(), hardest.energy()),
+          Figure.absent(hardest.meanVoltage().notes().get(0)),
+          List.of());
+    }
+    return new MixedDelivery(
+        atLeast(telling.capacity(), easiest.capacity()),
+        atLeast(telling.energy(), easiest.energy()),
+        Figure.absent(easiest.meanVoltage().notes().get(0)),
+        List.of());
+  }
+
+  private static Figure atMost(Figure most, Figure reason) {
+    if (most.high() == null) {
+      return Figure.absent(reason.notes().get(0));
+    }
+    return new Figure(
+        null, null, most.high(), Origin.BOUNDED, most.from(), reason.notes(), most.unsure());
+  }
+
+  private static Figure atLeast(Figure least, Figure reason) {
+    if (least.low() == null) {
+      return Figure.absent(reason.notes().get(0));
+    }
+    return new Figure(
+        null, least.low(), null, Origin.BOUNDED, least.from(), reason.notes(), least.unsure());
+  }
+}

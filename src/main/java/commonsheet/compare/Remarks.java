@@ -1,0 +1,222 @@
+package commonsheet.compare;
+
+import commonsheet.quantity.PlainNumber;
+import commonsheet.record.Cell;
+import commonsheet.record.CellRecord;
+import commonsheet.record.Conditions;
+import commonsheet.record.Curve;
+import commonsheet.record.Standing;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.function.Predicate;
+
+/** What a reader has to know who sets these cells side by side: a sentence each. */
+final class Remarks {
+  /**
+   * A cut-off above this share of the nominal voltage lies on the plateau of iron phosphate and
+   * titanate cells (3.0 V of 3.2 V are 0.94), where a small drop decides whether all or next to
+   * nothing is delivered. For others it is 0.83 at the usual 3.0 V of 3.6 V.
+   */
+  private static final double PLATEAU = 0.88;
+
+  private static final int DIGITS = 4;
+
+  /** More names than these make a sentence that nobody reads. */
+  private static final int MOST_NAMES = 6;
+
+  private final Condition condition;
+  private final List<CellFigures> cells;
+  private final List<String> sentences = new ArrayList<>();
+
+  private Remarks(Condition condition, List<CellFigures> cells) {
+    this.condition = condition;
+    this.cells = cells;
+  }
+
+  /** The remarks on cells, whose order does not matter. */
+  static List<String> on(Condition condition, List<CellFigures> cells) {
+    return new Remarks(condition, cells).all();
+  }
+
+  private List<String> all() {
+    forms();
+    plateau();
+    belowItsEnd();
+    chargeVoltages();
+    temperatures();
+    origins();
+    return sentences;
+  }
+
+  private void forms() {
+    Map<String, TreeSet<String>> forms = by(Remarks::form);
+    if (forms.size() > 1) {
+      sentences.add(
+          "The cells are of different forms ("
+              + listed(forms)
+              + "): masses are those of the bare cells, and what holds them in a pack weighs more"
+              + " for some forms than for others.");
+    }
+  }
+
+  private static String form(CellFigures cell) {
+    Cell described = cell.record().cell();
+    return described == null ? null : described.form();
+  }
+
+  private void plateau() {
+    double cutoff = condition.cutoffVoltage();
+    String names =
+        names(
+            c -> {
+              Double nominal = c.figure(Measure.NOMINAL_VOLTAGE).value();
+              return nominal != null && cutoff > PLATEAU * nominal;
+            });
+    if (!names.isEmpty()) {
+      sentences.add(
+          "A cut-off of "
+              + volt(cutoff)
+              + " lies on the voltage plateau of "
+              + names
+              + ", where a small drop decides what is delivered; compare such cells at a lower"
+              + " cut-off.");
+    }
+  }
+
+  private void belowItsEnd() {
+    double cutoff = condition.cutoffVoltage() + condition.tolerance().voltage();
+    String names =
+        names(
+            c -> {
+              Double end = lowestEnd(c.record());
+              return end != null && cutoff < end;
+            });
+    if (!names.isEmpty()) {
+      sentences.add(
+          "A cut-off of "
+              + volt(condition.cutoffVoltage())
+              + " lies below the end of discharge that the sheets allow for "
+              + names
+              + ": do not discharge these cells so far.");
+    }
+  }
+
+  private static Double lowestEnd(CellRecord record) {
+    return record.statements().stream()
+        .filter(s -> s.quantity().equals("dischargeCutoffVoltage"))
+        .filter(s -> s.standing() != Standing.REJECTED && s.value() != null)
+        .map(s -> s.value())
+        .min(Double::compare)
+        .orElse(null);
+  }
+
+  /** Cells are full at voltages of their own; a curve from a lower one than another says less. */
+  private void chargeVoltages() {
+    Map<String, TreeSet<String>> voltages =
+        by(c -> stated(c, Conditions.CHARGE_VOLTAGE, "V", condition.tolerance().voltage()));
+    if (voltages.size() > 1) {
+      sentences.add(
+          "The curves start from different charge voltages ("
+              + listed(voltages)
+              + "): what is delivered depends on how full a cell was charged.");
+    }
+  }
+
+  private void temperatures() {
+    String names =
+        names(
+            c ->
+                used(c).stream().anyMatch(u -> u.conditions().get(Conditions.TEMPERATURE) == null));
+    if (!names.isEmpty()) {
+      sentences.add(
+          "The charts used do not say at which temperature "
+              + names
+              + " were discharged; it is taken to be the one compared at.");
+    }
+  }
+
+  private void origins() {
+    String names =
+        names(c -> c.figure(Measure.DELIVERED_CAPACITY).origin() == Origin.MODELLED);
+    if (!names.isEmpty()) {
+      sentences.add(
+          "What is delivered by "
+              + names
+              + " comes from printed capacities by a model, not from curves; it is less certain than"
+              + " it looks beside the others.");
+    }
+  }
+
+  /** One condition of the curves used, as a text; null where they do not say it. */
+  private static String stated(CellFigures cell, String name, String unit, double tolerance) {
+    TreeSet<Double> values = new TreeSet<>();
+    for (Curve curve : used(cell)) {
+      Double value = curve.conditions().get(name);
+      if (value != null && values.stream().noneMatch(v -> Math.abs(v - value) <= tolerance)) {
+        values.add(value);
+      }
+    }
+    return values.isEmpty()
+        ? null
+        : String.join(
+            " and ", values.stream().map(v -> PlainNumber.of(v, DIGITS) + ' ' + unit).toList());
+  }
+
+  /** The curves that what is delivered comes from. */
+  private static List<Curve> used(CellFigures cell) {
+    List<String> from = cell.figure(Measure.DELIVERED_CAPACITY).from();
+    return cell.record().curves().stream().filter(c -> from.contains(c.id())).toList();
+  }
+
+  /** The names of cells by what a function says of them; those it says nothing of are left out. */
+  private Map<String, TreeSet<String>> by(Function<CellFigures, String> kind) {
+    Map<String, TreeSet<String>> kinds = new TreeMap<>();
+    for (CellFigures cell : cells) {
+      String of = kind.apply(cell);
+      if (of != null) {
+        kinds.computeIfAbsent(of, k -> new TreeSet<>()).add(name(cell));
+      }
+    }
+    return kinds;
+  }
+
+  private String names(Predicate<CellFigures> which) {
+    TreeSet<String> names = new TreeSet<>();
+    cells.stream().filter(which).forEach(c -> names.add(name(c)));
+    return listed(names);
+  }
+
+  private static String listed(Map<String, TreeSet<String>> kinds) {
+    return String.join(
+        "; ",
+        kinds.entrySet().stream().map(e -> e.getKey() + ": " + listed(e.getValue())).toList());
+  }
+
+  private static String listed(TreeSet<String> names) {
+    List<String> all = List.copyOf(names);
+    if (all.size() > MOST_NAMES) {
+      return String.join(", ", all.subList(0, MOST_NAMES))
+          + " and "
+          + (all.size() - MOST_NAMES)
+          + " more";
+    }
+    return all.size() < 2
+        ? String.join("", all)
+        : String.join(", ", all.subList(0, all.size() - 1)) + " and " + all.get(all.size() - 1);
+  }
+
+  private static String name(CellFigures cell) {
+    CellRecord record = cell.record();
+    return record.cell() == null || record.cell().model() == null
+        ? record.id()
+        : record.cell().model();
+  }
+
+  private static String volt(double voltage) {
+    return PlainNumber.of(voltage, DIGITS) + " V";
+  }
+}
