@@ -2,8 +2,10 @@ package commonsheet.check;
 
 import commonsheet.record.CellRecord;
 import commonsheet.record.Finding;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** A set of rules to hold a record against. */
 public final class Checks {
@@ -22,19 +24,18 @@ public final class Checks {
     return rules;
   }
 
-  /** The record with what the rules find added to its findings. */
+  /**
+   * The record with what the rules find now in place of what they found before. Findings of others
+   * stay; one that was accepted and is found again stays accepted.
+   */
   public CellRecord applied(CellRecord record) {
-    List<Finding> findings = new ArrayList<>(record.findings());
-    findings.addAll(examine(record));
-    return new CellRecord(
-        record.schema(),
-        record.id(),
-        record.cell(),
-        record.source(),
-        record.statements(),
-        record.curves(),
-        findings,
-        record.review());
+    Set<String> own = rules.stream().map(CheckRule::id).collect(Collectors.toSet());
+    List<Finding> findings =
+        Stream.concat(
+                record.findings().stream().filter(finding -> !own.contains(finding.rule())),
+                examine(record).stream().map(f -> f.acceptedAsIn(record.findings())))
+            .toList();
+    return record.withFindings(findings);
   }
 
   /**

@@ -23,6 +23,9 @@ final class ExitStatus {
   /** The scores are below the minimum that was asked for. */
   static final int BELOW_MINIMUM = 6;
 
+  /** An error in a record that nobody has accepted, or an approval that does not hold. */
+  static final int FOUND = 7;
+
   private ExitStatus() {}
 
   /** The status of a run over several files. */

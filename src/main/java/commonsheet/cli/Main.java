@@ -31,8 +31,13 @@ import picocli.CommandLine.UnmatchedArgumentException;
     subcommands = {
       ReadCommand.class,
       TraceCommand.class,
+      CheckCommand.class,
+      ReviewCommand.class,
+      VerifyCommand.class,
       TableCommand.class,
+      ExportCommand.class,
       CompareCommand.class,
+      LoadCommand.class,
       ScoreCommand.class,
       ExplainCommand.class,
       SchemaCommand.class

@@ -1,5 +1,7 @@
 package commonsheet.cli;
 
+import commonsheet.record.Conditions;
+import commonsheet.record.Original;
 import commonsheet.record.Statement;
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -18,7 +20,7 @@ final class StatementLine {
     Integer page = statement.evidence().page();
     return (page == null ? "" : "p. " + page + " ")
         + inShort(statement)
-        + conditions(statement)
+        + conditions(statement.conditions())
         + " — "
         + statement.standing().name().toLowerCase(Locale.ROOT);
   }
@@ -28,23 +30,34 @@ final class StatementLine {
     return statement.quantity()
         + (statement.statistic() == null ? "" : " " + statement.statistic().label())
         + " "
-        + value(statement)
+        + value(statement.value(), statement.low(), statement.high())
         + (statement.unit().equals("1") ? "" : " " + statement.unit());
   }
 
-  private static String value(Statement statement) {
-    boolean bounded = statement.low() != null || statement.high() != null;
-    String bounds = bounded ? number(statement.low()) + " to " + number(statement.high()) : "";
-    if (statement.value() == null) {
-      return bounds;
-    }
-    return number(statement.value()) + (bounded ? " [" + bounds + "]" : "");
+  /** What was read before a person corrected it, such as {@code minimum 25 A.h}. */
+  static String original(Statement statement) {
+    Original before = statement.original();
+    return (before.quantity() == null ? "" : before.quantity() + " ")
+        + (before.statistic() == null ? "" : before.statistic().label() + " ")
+        + value(before.value(), before.low(), before.high())
+        + (statement.unit().equals("1") ? "" : " " + statement.unit())
+        + conditions(before.conditions());
   }
 
-  private static String conditions(Statement statement) {
-    return statement.conditions().isEmpty()
+  private static String value(Double value, Double low, Double high) {
+    boolean bounded = low != null || high != null;
+    String bounds = bounded ? number(low) + " to " + number(high) : "";
+    if (value == null) {
+      return bounds;
+    }
+    return number(value) + (bounded ? " [" + bounds + "]" : "");
+  }
+
+  /** Such as {@code  (dischargeRate 0.2)}, with the space before it; nothing for none. */
+  static String conditions(Conditions conditions) {
+    return conditions.isEmpty()
         ? ""
-        : statement.conditions().values().entrySet().stream()
+        : conditions.values().entrySet().stream()
             .map(condition -> condition.getKey() + " " + number(condition.getValue()))
             .collect(Collectors.joining(", ", " (", ")"));
   }

@@ -109,7 +109,7 @@ final class TimedReader {
             : Tracing.failed(reading.records(), outcome.problem());
     return new SheetOutcome.Read(
         read.sheet(),
-        new Reading(records, reading.explanation(), reading.reason()),
+        checked(new Reading(records, reading.explanation(), reading.reason())),
         outcome.charts(),
         outcome.problem());
   }

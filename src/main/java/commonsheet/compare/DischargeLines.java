@@ -67,8 +67,14 @@ final class DischargeLines {
         List.copyOf(rows),
         members.stream().mapToDouble(Discharge::voltageError).max().orElseThrow(),
         condition.cutoffVoltage(),
-        condition.temperature(),
+        temperature(members),
         List.copyOf(from),
         members.stream().anyMatch(Discharge::isUnsure));
+  }
+
+  private static Double temperature(List<Discharge> members) {
+    return members.stream().allMatch(m -> m.temperature() != null)
+        ? members.stream().mapToDouble(Discharge::temperature).average().orElseThrow()
+        : null;
   }
 }

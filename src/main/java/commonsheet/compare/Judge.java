@@ -76,11 +76,10 @@ record Judge(double asked, double peak) {
   }
 
   private String unknown(Figure rating) {
-    String why =
-        rating.high() == null
-            ? "the sheet gives no current rating"
-            : "only that its rating is at most " + ampere(rating.high()) + " is known";
-    return why + (rating.notes().isEmpty() ? "" : " (" + note(rating) + ")");
+    if (rating.high() != null) {
+      return "its rating is not known, only that it is at most " + ampere(rating.high());
+    }
+    return rating.notes().isEmpty() ? "the sheet gives no current rating" : note(rating);
   }
 
   private String comparison(double rated, double margin) {

@@ -11,7 +11,7 @@ import java.util.List;
  * @param voltages in V, one row per current and one column per charge; null past the cut-off
  * @param uncertainty half-width of the voltages, in V
  * @param cutoffVoltage in V
- * @param temperature in °C
+ * @param temperature of the discharges, their mean, in °C; null where a chart does not say
  * @param from ids of the curves it comes from
  * @param unsure whether one of them is in doubt
  */
@@ -21,6 +21,6 @@ public record VoltageTable(
     List<List<Double>> voltages,
     double uncertainty,
     double cutoffVoltage,
-    double temperature,
+    Double temperature,
     List<String> from,
     boolean unsure) {}

@@ -15,10 +15,17 @@ public final class CellName {
     return model.isEmpty() ? Printed.clean(record.id()) : model;
   }
 
-  /** The same, with the record's id behind it where another cell is called so too. */
+  /** The same, with a number behind it where another cell is called so too, by their ids. */
   public static String among(List<Contender> others, Contender contender) {
     String name = of(contender);
-    long called = others.stream().filter(other -> of(other).equals(name)).count();
-    return called > 1 ? name + " (" + Printed.clean(contender.cell().record().id()) + ")" : name;
+    List<String> called =
+        others.stream().filter(o -> of(o).equals(name)).map(CellName::id).sorted().toList();
+    return called.size() > 1
+        ? name + " (" + (called.indexOf(id(contender)) + 1) + ")"
+        : name;
+  }
+
+  private static String id(Contender contender) {
+    return String.valueOf(contender.cell().record().id());
   }
 }

@@ -2,6 +2,8 @@ package commonsheet.export;
 
 /** Texts of unknown origin, made fit for a spreadsheet. */
 public final class CsvText {
+  private static final String FORMULA_SIGNS = "=+-@＝＋－＠";
+
   private CsvText() {}
 
   /**
@@ -12,6 +14,17 @@ public final class CsvText {
    */
   public static String of(String text) {
     String clean = Printed.clean(text);
-    return !clean.isEmpty() && "=+-@＝＋－＠".indexOf(clean.charAt(0)) >= 0 ? '\'' + clean : clean;
+    return beginsLikeFormula(clean, 0) ? '\'' + clean : clean;
+  }
+
+  /** The text without the apostrophe that {@link #of} put before it; null stays null. */
+  public static String original(String text) {
+    return text != null && text.startsWith("'") && beginsLikeFormula(text, 1)
+        ? text.substring(1)
+        : text;
+  }
+
+  private static boolean beginsLikeFormula(String text, int start) {
+    return text.length() > start && FORMULA_SIGNS.indexOf(text.charAt(start)) >= 0;
   }
 }

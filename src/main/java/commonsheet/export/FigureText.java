@@ -18,9 +18,12 @@ public final class FigureText {
   public static final String NONE = "-";
 
   /** A datasheet prints three figures, at the most four. */
-  private static final int MOST_DIGITS = 4;
+  private static final int PRINTED_DIGITS = 4;
 
-  private static final String UNSURE = "?";
+  /** What is computed from such figures, and whose uncertainty is not known. */
+  private static final int DIGITS = 3;
+
+  static final String UNSURE = "?";
 
   private FigureText() {}
 
@@ -32,12 +35,25 @@ public final class FigureText {
   /** The number alone, with ≤ or ≥ before a bound; empty for an absent one. */
   public static String number(Figure figure) {
     if (figure.isKnown()) {
-      return number(figure.value(), halfWidth(figure));
+      boolean printed = figure.origin() == Origin.STATED;
+      return number(figure.value(), halfWidth(figure), printed ? PRINTED_DIGITS : DIGITS);
     }
     if (figure.high() != null) {
-      return "≤ " + number(figure.high(), 0);
+      return "≤ " + bound(figure.high(), RoundingMode.CEILING);
     }
-    return figure.low() == null ? "" : "≥ " + number(figure.low(), 0);
+    return figure.low() == null ? "" : "≥ " + bound(figure.low(), RoundingMode.FLOOR);
+  }
+
+  /** One end of what a known figure may be, rounded as the figure itself is. */
+  public static String end(Figure figure, double end) {
+    boolean printed = figure.origin() == Origin.STATED;
+    return number(end, halfWidth(figure), printed ? PRINTED_DIGITS : DIGITS);
+  }
+
+  /** Rounded away from what is known, so that a bound stays one. */
+  private static String bound(double bound, RoundingMode away) {
+    BigDecimal exact = BigDecimal.valueOf(bound);
+    return PlainNumber.of(exact.setScale(scale(exact, DIGITS), away));
   }
 
   /** The marks alone. */
@@ -90,17 +106,21 @@ public final class FigureText {
     return (figure.high() - figure.low()) / 2;
   }
 
-  /** Rounded to the first digit of its half-width, and to four digits at the most. */
-  static String number(double value, double halfWidth) {
+  /** Rounded to the first digit of its half-width, and to so many digits at the most. */
+  private static String number(double value, double halfWidth, int digits) {
     BigDecimal exact = BigDecimal.valueOf(value);
-    int whole = exact.signum() == 0 ? 1 : exact.precision() - exact.scale();
-    int scale = Math.max(0, MOST_DIGITS - Math.max(whole, 1));
-    if (halfWidth > 0) {
-      BigDecimal width = BigDecimal.valueOf(halfWidth);
-      int first = width.scale() - width.precision() + 1;
-      scale = Math.max(0, Math.min(scale, first));
-      return exact.setScale(scale, RoundingMode.HALF_EVEN).toPlainString();
+    if (halfWidth <= 0) {
+      return PlainNumber.of(exact.setScale(scale(exact, digits), RoundingMode.HALF_EVEN));
     }
-    return PlainNumber.of(exact.setScale(scale, RoundingMode.HALF_EVEN));
+    BigDecimal width = BigDecimal.valueOf(halfWidth);
+    int first = width.scale() - width.precision() + 1;
+    int scale = Math.max(0, Math.min(scale(exact, PRINTED_DIGITS), first));
+    return exact.setScale(scale, RoundingMode.HALF_EVEN).toPlainString();
+  }
+
+  /** Digits behind the point; those before it are never rounded away. */
+  private static int scale(BigDecimal number, int digits) {
+    int whole = number.signum() == 0 ? 1 : number.precision() - number.scale();
+    return Math.max(0, digits - Math.max(whole, 1));
   }
 }

@@ -2,6 +2,7 @@ package commonsheet.export;
 
 import commonsheet.compare.Contender;
 import commonsheet.compare.Figure;
+import commonsheet.compare.Origin;
 import commonsheet.compare.PackFigures;
 import commonsheet.compare.Requirement;
 import commonsheet.compare.Shortlist;
@@ -89,8 +90,15 @@ final class PackTable {
     table.add(
         new TextTable.Column(
             MeasureHead.lines(title, unit),
-            contenders.stream().map(c -> FigureText.of(figure.apply(c.pack()))).toList(),
+            contenders.stream().map(c -> text(figure.apply(c.pack()))).toList(),
             true));
+  }
+
+  /** All are computed, so that this needs no mark of its own. */
+  private static String text(Figure figure) {
+    return figure.origin() == Origin.DERIVED
+        ? FigureText.number(figure) + (figure.unsure() ? FigureText.UNSURE : "")
+        : FigureText.of(figure);
   }
 
   private static Figure percent(Figure share) {

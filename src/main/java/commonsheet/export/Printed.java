@@ -6,7 +6,7 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 
 /** Printed words and numbers, made fit for one line. */
-final class Printed {
+public final class Printed {
   /** Enough to give back every number a record holds, without the noise of binary ones. */
   private static final int DIGITS = 8;
 
@@ -19,7 +19,7 @@ final class Printed {
    * The text without control characters and without characters that turn the direction of writing,
    * since it comes from files of unknown origin; white space collapsed; null as empty.
    */
-  static String clean(String text) {
+  public static String clean(String text) {
     return text == null
         ? ""
         : text.replaceAll("[\\p{Cntrl}\\s\\u0080-\\u009F\\u2028\\u2029]+", " ")
@@ -28,12 +28,12 @@ final class Printed {
   }
 
   /** The shortest plain notation to 8 digits, such as {@code 2.5} or {@code -20}. */
-  static String number(double value) {
+  public static String number(double value) {
     return PlainNumber.of(value, DIGITS);
   }
 
   /** The same for people, to 5 digits, such as {@code 0.33333}. */
-  static String shown(double value) {
+  public static String shown(double value) {
     return shown(exact(value));
   }
 

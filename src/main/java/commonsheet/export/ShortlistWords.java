@@ -26,7 +26,10 @@ public final class ShortlistWords {
         + number(condition.cutoffVoltage())
         + " V, at "
         + number(condition.temperature())
-        + " °C";
+        + " °C"
+        + (condition.reserve() > 0
+            ? ", with " + number(condition.reserve() * PERCENT) + " % kept in reserve"
+            : "");
   }
 
   /** A load, such as {@code 13 A for 90 % and 30 A for 10 % of the time}. */
@@ -72,9 +75,11 @@ public final class ShortlistWords {
     sentences.add(
         "The machine draws "
             + number(machine.averageCurrent())
-            + " A on average and "
-            + number(machine.peakCurrent())
-            + " A at its peak from "
+            + " A on average"
+            + (machine.peakCurrent() > machine.averageCurrent()
+                ? " and " + number(machine.peakCurrent()) + " A at its peak"
+                : ", with no higher peak given,")
+            + " from "
             + packs(machine)
             + ", so that "
             + machine.sharing()

@@ -5,11 +5,14 @@ import commonsheet.compare.Figure;
 import commonsheet.compare.Measure;
 import commonsheet.compare.Shortlist;
 import commonsheet.compare.Verdict;
+import commonsheet.quantity.PlainNumber;
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 
 /** Writes a shortlist for a terminal: the question, the answer, and what stands behind it. */
@@ -17,20 +20,21 @@ public final class TerminalShortlist {
   /** Below this width, words break too often to be read; a narrower terminal wraps by itself. */
   private static final int NARROWEST = 60;
 
-  /** What is delivered, after what it takes to tell how far a figure can be trusted. */
-  private static final List<Measure> SHOWN =
+  /** A column of numbers under a head that is short enough for a terminal. */
+  private record Shown(Measure measure, String head) {}
+
+  private static final List<Shown> SHOWN =
       List.of(
-          Measure.CURRENT_RATING,
-          Measure.NOMINAL_CAPACITY,
-          Measure.MASS,
-          Measure.DELIVERED_CAPACITY,
-          Measure.DELIVERED_ENERGY,
-          Measure.DELIVERED_SPECIFIC_ENERGY,
-          Measure.MEAN_VOLTAGE,
-          Measure.LOWEST_VOLTAGE,
-          Measure.VOLTAGE_DROP,
-          Measure.HEAT,
-          Measure.CURVE_RESISTANCE);
+          new Shown(Measure.DELIVERED_CAPACITY, "Capacity"),
+          new Shown(Measure.DELIVERED_ENERGY, "Energy"),
+          new Shown(Measure.DELIVERED_SPECIFIC_ENERGY, "Per mass"),
+          new Shown(Measure.MEAN_VOLTAGE, "Mean"),
+          new Shown(Measure.LOWEST_VOLTAGE, "Lowest"),
+          new Shown(Measure.VOLTAGE_DROP, "Drop"),
+          new Shown(Measure.HEAT, "Heat"),
+          new Shown(Measure.CURVE_RESISTANCE, "Resistance"));
+
+  private static final double PERCENT = 100;
 
   private final Shortlist shortlist;
   private final List<Contender> contenders;
@@ -77,56 +81,82 @@ public final class TerminalShortlist {
   private void verdicts() throws IOException {
     TextTable table = new TextTable(List.of(ranks(), names()));
     table.add(left("Verdict", contenders.stream().map(c -> c.verdict().label()).toList()));
-    table.add(left("Record", contenders.stream().map(TerminalShortlist::state).toList()));
+    table.add(column(Measure.CURRENT_RATING, "Rating"));
+    table.add(
+        new TextTable.Column(
+            List.of("Margin", "%"),
+            contenders.stream().map(TerminalShortlist::margin).toList(),
+            true));
+    table.add(column(Measure.NOMINAL_CAPACITY, "Nominal"));
+    table.add(column(Measure.MASS, "Mass"));
+    table.add(left("State", contenders.stream().map(TerminalShortlist::state).toList()));
     table.write(width, out);
-    out.append('\n');
     for (Verdict verdict : Verdict.values()) {
-      reasons(verdict);
+      section(
+          verdict.label().substring(0, 1).toUpperCase(Locale.ROOT) + verdict.label().substring(1),
+          contenders.stream()
+              .filter(c -> c.verdict() == verdict && hasMoreToSay(c))
+              .map(c -> CellName.among(contenders, c) + ": " + c.reason())
+              .toList());
     }
   }
 
-  private void reasons(Verdict verdict) throws IOException {
-    List<Contender> those = contenders.stream().filter(c -> c.verdict() == verdict).toList();
-    if (those.isEmpty()) {
-      return;
+  /** A cell that carries the current without a doubt has its margin in the table. */
+  private static boolean hasMoreToSay(Contender contender) {
+    return contender.verdict() != Verdict.CARRIES || contender.reason().indexOf(';') >= 0;
+  }
+
+  private static String margin(Contender contender) {
+    if (contender.margin() == null) {
+      return FigureText.NONE;
     }
-    String title = verdict.label();
-    out.append(title.substring(0, 1).toUpperCase(Locale.ROOT)).append(title.substring(1));
-    out.append('\n');
-    for (Contender each : those) {
-      entry(CellName.among(contenders, each) + ": " + each.reason());
-    }
+    double percent = contender.margin() * PERCENT;
+    String number = PlainNumber.of(percent, Math.abs(percent) < 1 ? 1 : 2);
+    return percent > 0 ? '+' + number : number;
   }
 
   private void figures() throws IOException {
+    paragraph(
+        "What each delivers; mean voltage, the lowest under the peak, the drop and the heat against"
+            + " its curve of the lowest rate, and the resistance between its curves:");
     TextTable table = new TextTable(List.of(ranks(), names()));
-    List<Figure> shown = new ArrayList<>();
-    for (Measure measure : SHOWN) {
-      List<Figure> column = contenders.stream().map(c -> c.cell().figure(measure)).toList();
-      shown.addAll(column);
-      table.add(
-          new TextTable.Column(
-              MeasureHead.lines(measure), column.stream().map(FigureText::of).toList(), true));
+    List<Figure> all = new ArrayList<>();
+    for (Measure stated : List.of(Measure.CURRENT_RATING, Measure.NOMINAL_CAPACITY, Measure.MASS)) {
+      contenders.forEach(c -> all.add(c.cell().figure(stated)));
+    }
+    for (Shown shown : SHOWN) {
+      table.add(column(shown.measure(), shown.head()));
+      contenders.forEach(c -> all.add(c.cell().figure(shown.measure())));
     }
     table.write(width, out);
     out.append('\n');
-    for (String line : FigureText.legend(shown)) {
+    for (String line : FigureText.legend(all)) {
       entry(line);
     }
   }
 
+  private TextTable.Column column(Measure measure, String head) {
+    return new TextTable.Column(
+        List.of(head, MeasureHead.unit(measure.unit())),
+        contenders.stream().map(c -> FigureText.of(c.cell().figure(measure))).toList(),
+        true);
+  }
+
+  /** What was done and what is missing; cells of which the same is said stand together. */
   private List<String> notes() {
-    List<String> lines = new ArrayList<>();
+    Map<String, List<String>> cells = new LinkedHashMap<>();
     for (Contender each : contenders) {
       Set<String> said = new LinkedHashSet<>();
-      for (Measure measure : SHOWN) {
-        said.addAll(each.cell().figure(measure).notes());
-      }
+      SHOWN.forEach(shown -> said.addAll(each.cell().figure(shown.measure()).notes()));
       if (!said.isEmpty()) {
-        lines.add(CellName.among(contenders, each) + ": " + String.join("; ", said));
+        cells
+            .computeIfAbsent(String.join("; ", said), notes -> new ArrayList<>())
+            .add(CellName.among(contenders, each));
       }
     }
-    return lines;
+    return cells.entrySet().stream()
+        .map(e -> String.join(", ", e.getValue()) + ": " + e.getKey())
+        .toList();
   }
 
   private List<String> sources() {

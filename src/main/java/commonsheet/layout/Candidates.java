@@ -103,6 +103,12 @@ final class Candidates {
     if (figure.ambiguous()) {
       doubts.add("the figure can be read in two ways: " + figure.text());
     }
+    if (kind.dimension() == Dimension.CURRENT) {
+      told.stream()
+          .map(Told::figure)
+          .filter(f -> f.ambiguous() && f.unit().dimension() == Dimension.TEMPERATURE)
+          .forEach(f -> doubts.add("a rate or a temperature stands beside it: " + f.text()));
+    }
     if (naming.understood(entry) < LABEL_UNDERSTOOD) {
       doubts.add("the label is only partly understood: " + entry.label());
     }

@@ -419,7 +419,7 @@ final class Identity {
     for (Page page : pages) {
       for (Line line : allLines(page)) {
         for (String part : parts(line)) {
-          String name = part.split("[,\u00B7|]")[0].trim();
+          String name = part.split("[,\u00B7|]")[0].trim().replaceFirst("\\.$", "");
           if (isMakersName(name)) {
             return Optional.of(new Found(name, page.number(), line.box(), Method.TEXT_LINE));
           }

@@ -11,6 +11,7 @@ import java.util.List;
  * @param points x and y pairs in the units of the axes
  * @param uncertainty half-widths for x and y in the units of the axes
  * @param doubts why the curve is unsure, one sentence each; empty when it stands as read
+ * @param original what was read before a person corrected it, or null
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)
 public record Curve(
@@ -25,7 +26,8 @@ public record Curve(
     Method method,
     Evidence evidence,
     Standing standing,
-    @JsonInclude(JsonInclude.Include.NON_EMPTY) List<String> doubts) {
+    @JsonInclude(JsonInclude.Include.NON_EMPTY) List<String> doubts,
+    Original original) {
   /**
    * What an axis shows.
    *
@@ -52,51 +54,81 @@ public record Curve(
   /** Half-widths in the units of the axes. */
   public record Uncertainty(double x, double y) {}
 
+  /**
+   * What was read before a person corrected it.
+   *
+   * @param label null where there was none
+   * @param points null where they are still those that were read
+   */
+  @JsonInclude(JsonInclude.Include.NON_NULL)
+  public record Original(
+      String label,
+      @JsonInclude(JsonInclude.Include.ALWAYS) Conditions conditions,
+      List<List<Double>> points) {
+    public Original {
+      conditions = conditions == null ? Conditions.NONE : conditions;
+      points = points == null ? null : points.stream().map(List::copyOf).toList();
+    }
+  }
+
   public Curve {
     conditions = conditions == null ? Conditions.NONE : conditions;
     doubts = doubts == null ? List.of() : List.copyOf(doubts);
     points = points == null ? List.of() : points.stream().map(List::copyOf).toList();
   }
 
+  /** A curve that nobody has corrected. */
+  public Curve(
+      String id,
+      String kind,
+      String label,
+      Conditions conditions,
+      Axis x,
+      Axis y,
+      List<List<Double>> points,
+      Uncertainty uncertainty,
+      Method method,
+      Evidence evidence,
+      Standing standing,
+      List<String> doubts) {
+    this(
+        id, kind, label, conditions, x, y, points, uncertainty, method, evidence, standing, doubts,
+        null);
+  }
+
   /** The same curve under other conditions. */
   public Curve with(Conditions others) {
     return new Curve(
-        id, kind, label, others, x, y, points, uncertainty, method, evidence, standing, doubts);
+        id, kind, label, others, x, y, points, uncertainty, method, evidence, standing, doubts,
+        original);
   }
 
   /** The same curve under another id. */
   public Curve named(String other) {
     return new Curve(
-        other,
-        kind,
-        label,
-        conditions,
-        x,
-        y,
-        points,
-        uncertainty,
-        method,
-        evidence,
-        standing,
-        doubts);
+        other, kind, label, conditions, x, y, points, uncertainty, method, evidence, standing,
+        doubts, original);
   }
 
   /** The same curve, unsure for one more reason. */
   public Curve doubted(String doubt) {
     List<String> more = new ArrayList<>(doubts);
     more.add(doubt);
+    return standing(Standing.UNSURE, more);
+  }
+
+  /** The same curve with another standing and other doubts. */
+  public Curve standing(Standing other, List<String> reasons) {
     return new Curve(
-        id,
-        kind,
-        label,
-        conditions,
-        x,
-        y,
-        points,
-        uncertainty,
-        method,
-        evidence,
-        Standing.UNSURE,
-        more);
+        id, kind, label, conditions, x, y, points, uncertainty, method, evidence, other, reasons,
+        original);
+  }
+
+  /** The same curve as a person corrected it, with what was read before. */
+  public Curve corrected(String newLabel, Conditions others) {
+    Original before = original == null ? new Original(label, conditions, null) : original;
+    return new Curve(
+        id, kind, newLabel, others, x, y, points, uncertainty, method, evidence,
+        Standing.CORRECTED, List.of(), before);
   }
 }

@@ -35,7 +35,8 @@ public final class RecordJson {
   }
 
   /**
-   * Reads a record and checks it against its schema.
+   * Reads a record and checks it against its schema. A record whose content is no longer the one
+   * that was approved is given as reopened, whatever it says of itself.
    *
    * @param nameForMessages what to call the text in messages, such as its file name
    * @throws RecordException where the text is no JSON or the record is not valid; names the place
@@ -53,10 +54,22 @@ public final class RecordJson {
           nameForMessages + " is not a valid record: " + RecordValidator.summary(problems));
     }
     try {
-      return MAPPER.treeToValue(tree, CellRecord.class);
+      return reopenedIfChanged(MAPPER.treeToValue(tree, CellRecord.class));
     } catch (JsonProcessingException e) {
       throw new RecordException(nameForMessages + ": " + unsuitable(e), e);
     }
+  }
+
+  private static CellRecord reopenedIfChanged(CellRecord record) {
+    Review review = record.review();
+    boolean holds =
+        !review.state().equals(Review.APPROVED) || ContentHash.of(record).equals(review.content());
+    return holds ? record : record.with(review.in(Review.REOPENED));
+  }
+
+  /** A record as a tree, numbers not yet rounded. */
+  static JsonNode tree(CellRecord record) {
+    return MAPPER.valueToTree(record);
   }
 
   /** Parses text strictly: one value, no member twice. */

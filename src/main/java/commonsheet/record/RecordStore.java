@@ -1,6 +1,7 @@
 package commonsheet.record;
 
 import java.io.IOException;
+import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystemException;
@@ -10,7 +11,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -19,8 +19,6 @@ import java.util.stream.Stream;
  */
 public final class RecordStore {
   private static final String EXTENSION = ".json";
-  private static final Set<Standing> SETTLED =
-      Set.of(Standing.CONFIRMED, Standing.CORRECTED, Standing.REJECTED);
 
   private final Path folder;
 
@@ -52,15 +50,57 @@ public final class RecordStore {
           folder + " cannot be used as a folder of records (" + reason(e) + "); name another one",
           e);
     }
-    refuseConflict(file, record);
-    try {
+    try (FileGuard guard = FileGuard.of(file)) {
+      refuseConflict(file, record);
       AtomicFile.write(file, json.getBytes(StandardCharsets.UTF_8));
     } catch (IOException e) {
-      throw new RecordException(
-          file + " cannot be written (" + reason(e) + "); check the folder's permissions and space",
-          e);
+      throw unwritable(file, e);
     }
     return file;
+  }
+
+  /**
+   * Reads a record file together with its version, to be changed and {@link #save saved}.
+   *
+   * @throws RecordException where it cannot be read or is not a valid record
+   */
+  public static StoredRecord open(Path file) throws RecordException {
+    byte[] bytes = bytes(file);
+    CellRecord record = RecordJson.read(text(file, bytes), file.toString());
+    return new StoredRecord(file, record, ContentHash.sha256(bytes));
+  }
+
+  /**
+   * Writes a changed record in place of the one it was made from, whatever a person has settled in
+   * it: this is how persons settle things.
+   *
+   * @param before as it was read
+   * @return as it is now
+   * @throws RecordConflictException where the file is no longer as it was read, so that saving
+   *     would undo somebody's work; then it stays as it is
+   * @throws RecordException where the record is not valid or the file cannot be written
+   */
+  public static StoredRecord save(StoredRecord before, CellRecord after) throws RecordException {
+    byte[] json = validText(after).getBytes(StandardCharsets.UTF_8);
+    Path file = before.file();
+    try (FileGuard guard = FileGuard.of(file)) {
+      if (Files.notExists(file) || !ContentHash.sha256(bytes(file)).equals(before.version())) {
+        throw new RecordConflictException(
+            file
+                + " has been changed since it was read, so nothing was written; look at it anew and"
+                + " do it again");
+      }
+      AtomicFile.write(file, json);
+    } catch (IOException e) {
+      throw unwritable(file, e);
+    }
+    return new StoredRecord(file, after, ContentHash.sha256(json));
+  }
+
+  private static RecordException unwritable(Path file, IOException e) {
+    return new RecordException(
+        file + " cannot be written (" + reason(e) + "); check the folder's permissions and space",
+        e);
   }
 
   /**
@@ -90,20 +130,28 @@ public final class RecordStore {
    * @throws RecordException where it cannot be read or is not a valid record
    */
   public CellRecord read(Path file) throws RecordException {
-    String json;
+    return RecordJson.read(text(file, bytes(file)), file.toString());
+  }
+
+  private static byte[] bytes(Path file) throws RecordException {
     try {
-      json = Files.readString(file);
+      return Files.readAllBytes(file);
     } catch (NoSuchFileException e) {
       throw new RecordException(file + " does not exist; check the name", e);
-    } catch (CharacterCodingException e) {
-      throw new RecordException(
-          file + " is not in UTF-8, so it is no record; save it as UTF-8 or read the sheet again",
-          e);
     } catch (IOException e) {
       throw new RecordException(
           file + " cannot be read (" + reason(e) + "); check that it is a file you may read", e);
     }
-    return RecordJson.read(json, file.toString());
+  }
+
+  private static String text(Path file, byte[] bytes) throws RecordException {
+    try {
+      return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+    } catch (CharacterCodingException e) {
+      throw new RecordException(
+          file + " is not in UTF-8, so it is no record; save it as UTF-8 or read the sheet again",
+          e);
+    }
   }
 
   private static String validText(CellRecord record) throws RecordException {
@@ -138,12 +186,16 @@ public final class RecordStore {
               + " Repair it, or move it away.",
           e);
     }
-    if (!earlier.review().state().equals(Review.DRAFT.state())) {
-      throw conflict(file, "is " + earlier.review().state());
+    if (!earlier.review().state().equals(Review.DRAFT_STATE)) {
+      boolean approved = earlier.review().state().equals(Review.APPROVED);
+      throw conflict(file, approved ? "is approved" : "was approved before");
     }
     if (!record.statements().containsAll(settledStatements(earlier))
         || !record.curves().containsAll(settledCurves(earlier))) {
       throw conflict(file, "holds values that a person has confirmed, corrected or rejected");
+    }
+    if (!record.review().steps().containsAll(earlier.review().steps())) {
+      throw conflict(file, "holds what a person has said to it");
     }
     Source before = earlier.source();
     if (!before.sha256().equals(record.source().sha256())
@@ -153,11 +205,11 @@ public final class RecordStore {
   }
 
   private static List<Statement> settledStatements(CellRecord record) {
-    return record.statements().stream().filter(s -> SETTLED.contains(s.standing())).toList();
+    return record.statements().stream().filter(s -> s.standing().isSettled()).toList();
   }
 
   private static List<Curve> settledCurves(CellRecord record) {
-    return record.curves().stream().filter(c -> SETTLED.contains(c.standing())).toList();
+    return record.curves().stream().filter(c -> c.standing().isSettled()).toList();
   }
 
   private static RecordException conflict(Path file, String why) {

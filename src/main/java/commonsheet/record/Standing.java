@@ -20,6 +20,11 @@ public enum Standing {
   @JsonProperty("rejected")
   REJECTED;
 
+  /** Whether a person has settled it. */
+  public boolean isSettled() {
+    return this == CONFIRMED || this == CORRECTED || this == REJECTED;
+  }
+
   /** The name used in records, such as {@code read}. */
   public String label() {
     return name().toLowerCase(java.util.Locale.ROOT);

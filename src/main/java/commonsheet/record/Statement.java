@@ -14,6 +14,7 @@ import java.util.List;
  * @param high upper bound of a range or tolerance, in the canonical unit, or null
  * @param unit UCUM code of the quantity's canonical unit
  * @param doubts why the value is unsure, one sentence each; empty when it stands as read
+ * @param original what was read before a person corrected it, or null
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)
 public record Statement(
@@ -27,9 +28,35 @@ public record Statement(
     @JsonInclude(JsonInclude.Include.ALWAYS) Conditions conditions,
     Evidence evidence,
     Standing standing,
-    @JsonInclude(JsonInclude.Include.NON_EMPTY) List<String> doubts) {
+    @JsonInclude(JsonInclude.Include.NON_EMPTY) List<String> doubts,
+    Original original) {
   public Statement {
     conditions = conditions == null ? Conditions.NONE : conditions;
     doubts = doubts == null ? List.of() : List.copyOf(doubts);
+  }
+
+  /** A statement that nobody has corrected. */
+  public Statement(
+      String id,
+      String quantity,
+      Statistic statistic,
+      Double value,
+      Double low,
+      Double high,
+      String unit,
+      Conditions conditions,
+      Evidence evidence,
+      Standing standing,
+      List<String> doubts) {
+    this(
+        id, quantity, statistic, value, low, high, unit, conditions, evidence, standing, doubts,
+        null);
+  }
+
+  /** The same statement with another standing and other doubts. */
+  public Statement standing(Standing other, List<String> reasons) {
+    return new Statement(
+        id, quantity, statistic, value, low, high, unit, conditions, evidence, other, reasons,
+        original);
   }
 }

@@ -15,7 +15,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Records of invented cells that a lake-survey society might compare for its survey boat. */
-final class Cells {
+public final class Cells {
   private final Cell cell;
   private final String file;
   private final List<Statement> statements = new ArrayList<>();
@@ -28,7 +28,7 @@ final class Cells {
   }
 
   /** A round cell whose sheet says nearly everything. */
-  static CellRecord heron() {
+  public static CellRecord heron() {
     return new Cells(
             new Cell("Tarn Cells", "Heron 26", "INR19/66", "Li-ion", "cylindrical", "18650", null),
             "tarn-heron-26.pdf")
@@ -73,7 +73,7 @@ final class Cells {
   }
 
   /** A pouch cell with several unsure values and much that its sheet leaves unsaid. */
-  static CellRecord egret() {
+  public static CellRecord egret() {
     return new Cells(
             new Cell("湖光电池", "EG-604050", null, "Lithium polymer", "pouch", null, null),
             "eg604050_v2.pdf")
@@ -94,7 +94,7 @@ final class Cells {
   }
 
   /** A large iron phosphate cell with awkward printed words. */
-  static CellRecord bittern() {
+  public static CellRecord bittern() {
     return new Cells(
             new Cell(
                 "=Fen|Energy*\nCo., \"Ltd\"",
@@ -117,12 +117,26 @@ final class Cells {
   }
 
   /** A record that holds next to nothing. */
-  static CellRecord blank() {
+  public static CellRecord blank() {
     return new CellRecord(
         CellRecord.SCHEMA, "blank", null, null, List.of(), List.of(), List.of(), null);
   }
 
-  static CellRecord inUnit(String unit) {
+  /** The same record, of a sheet with this SHA-256. */
+  public static CellRecord withSheet(CellRecord record, String sha256) {
+    Source source = record.source();
+    return new CellRecord(
+        record.schema(),
+        record.id(),
+        record.cell(),
+        new Source(null, null, "1.2", null, source.file(), sha256, source.pages(), "en", null),
+        record.statements(),
+        record.curves(),
+        record.findings(),
+        record.review());
+  }
+
+  public static CellRecord inUnit(String unit) {
     return new Cells(new Cell(null, null, null, null, null, null, null), "x.pdf")
         .say("capacity", null, 2500, unit, "")
         .record("x");

@@ -44,6 +44,20 @@ class DoubtsTest {
         said.doubts("maximumContinuousDischargeCurrent"));
   }
 
+  /** Sheets of power cells print "10C" for the rate, and others lose the ring of "10 °C". */
+  @Test
+  void aBareCThatMayBeARateOrATemperatureLeavesACurrentUnsure() {
+    Said said =
+        Said.on(
+            Pages.page()
+                .table("Item | Value | Remark", "Max. continuous discharge current | 33 A | 10C"),
+            Pages.rest());
+    assertEquals(List.of("maximum 33 {temperature=10} ?"), said.of("maximumContinuousDischargeCurrent"));
+    assertEquals(
+        List.of("a rate or a temperature stands beside it: 10C"),
+        said.doubts("maximumContinuousDischargeCurrent"));
+  }
+
   @Test
   void twoCutOffVoltagesAreBothKept() {
     Said said =

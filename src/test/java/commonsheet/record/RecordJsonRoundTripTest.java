@@ -37,7 +37,25 @@ class RecordJsonRoundTripTest {
     return Combinators.combine(cells(), sources(), statements, curves, findings, reviews())
         .as(
             (cell, source, s, c, f, review) ->
-                new CellRecord(CellRecord.SCHEMA, "tarn-1", cell, source, s, c, f, review));
+                withItsHash(
+                    new CellRecord(CellRecord.SCHEMA, "tarn-1", cell, source, s, c, f, review)));
+  }
+
+  /** An approved record that holds what was approved; another would be read as reopened. */
+  private static CellRecord withItsHash(CellRecord record) {
+    Review review = record.review();
+    return !review.state().equals(Review.APPROVED)
+        ? record
+        : record.with(
+            new Review(
+                review.state(),
+                review.preparedBy(),
+                review.preparedAt(),
+                review.approvedBy(),
+                review.approvedAt(),
+                ContentHash.of(record),
+                review.ownWork(),
+                review.steps()));
   }
 
   private static List<Statement> numbered(List<Statement> statements) {
@@ -55,7 +73,8 @@ class RecordJsonRoundTripTest {
               s.conditions(),
               s.evidence(),
               s.standing(),
-              s.doubts()));
+              s.doubts(),
+              s.original()));
     }
     return numbered;
   }
@@ -89,7 +108,10 @@ class RecordJsonRoundTripTest {
                     conditions,
                     evidence,
                     standing,
-                    standing == Standing.UNSURE ? List.of(doubt) : List.of()));
+                    standing == Standing.UNSURE ? List.of(doubt) : List.of(),
+                    standing == Standing.CORRECTED
+                        ? new Original(null, statistic, f[0], f[1], f[2], conditions)
+                        : null));
   }
 
   private static Arbitrary<Evidence> evidence() {
@@ -140,7 +162,17 @@ class RecordJsonRoundTripTest {
 
   private static Arbitrary<Finding> findings() {
     return Combinators.combine(Arbitraries.of(Severity.class), words(), words().injectNull(0.5))
-        .as((severity, text, source) -> new Finding("a/rule", severity, List.of(), text, source));
+        .as(
+            (severity, text, source) ->
+                new Finding(
+                    "a/rule",
+                    severity,
+                    List.of(),
+                    text,
+                    source,
+                    source == null
+                        ? null
+                        : new Acceptance("R. Moss", "2026-05-03T10:15:00Z", text)));
   }
 
   private static Arbitrary<Cell> cells() {
@@ -181,7 +213,23 @@ class RecordJsonRoundTripTest {
     return Arbitraries.of(
         Review.DRAFT,
         new Review("draft", "R. Moss", "2026-05-03T10:15:00Z", null, null, null),
-        new Review("approved", null, null, "I. Fell", "2026-05-04T08:00+02:00", Records.SHA256));
+        new Review("approved", null, null, "I. Fell", "2026-05-04T08:00+02:00", Records.SHA256),
+        new Review(
+            "reopened",
+            "R. Moss",
+            "2026-05-03T10:15:00Z",
+            "R. Moss",
+            "2026-05-04T08:00Z",
+            Records.SHA256,
+            true,
+            List.of(
+                new ReviewStep(
+                    ReviewStep.Kind.ACCEPTED,
+                    "R. Moss",
+                    "2026-05-03T10:15:00Z",
+                    List.of("s1", "cell.model"),
+                    "a/rule",
+                    "The maker prints it so."))));
   }
 
   private static Arbitrary<Conditions> conditions() {

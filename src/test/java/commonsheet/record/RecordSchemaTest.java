@@ -114,6 +114,10 @@ class RecordSchemaTest {
     places.put(Source.class, "/$defs/source");
     places.put(Source.Layout.class, "/$defs/source/properties/layout");
     places.put(Statement.class, "/$defs/statement");
+    places.put(Original.class, "/$defs/original");
+    places.put(Curve.Original.class, "/$defs/originalCurve");
+    places.put(Acceptance.class, "/$defs/acceptance");
+    places.put(ReviewStep.class, "/$defs/reviewStep");
     places.put(Evidence.class, "/$defs/evidence");
     places.put(Curve.class, "/$defs/curve");
     places.put(Curve.Axis.class, "/$defs/axis");

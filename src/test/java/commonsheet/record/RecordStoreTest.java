@@ -94,11 +94,18 @@ class RecordStoreTest {
         "approvedAt": "2026-05-04T08:00:00+02:00", "content": "%s"}\
         """
             .formatted(Records.SHA256);
-    Files.writeString(
-        folder.resolve("tarn-cells-tc-26e.json"),
-        Variant.of("valid /review " + approval).apply(Samples.full()));
-    RecordException e =
-        assertThrows(RecordException.class, () -> new RecordStore(folder).write(Records.with()));
+    Path file = folder.resolve("tarn-cells-tc-26e.json");
+    Files.writeString(file, Variant.of("valid /review " + approval).apply(Samples.full()));
+    RecordStore store = new RecordStore(folder);
+    RecordException e = assertThrows(RecordException.class, () -> store.write(Records.with()));
+    assertTrue(
+        e.getMessage().contains(" was approved before, so it is not written over;"),
+        e.getMessage());
+    String hash = ContentHash.of(store.read(file));
+    String text = Files.readString(file);
+    int review = text.lastIndexOf(Records.SHA256);
+    Files.writeString(file, text.substring(0, review) + hash + text.substring(review + 64));
+    e = assertThrows(RecordException.class, () -> store.write(Records.with()));
     assertTrue(e.getMessage().contains(" is approved, so it is not written over;"), e.getMessage());
   }
 

@@ -45,7 +45,8 @@ public final class DerivedFigures {
     List<Finding> findings =
         Stream.concat(
                 record.findings().stream().filter(f -> !Agreement.RULES.contains(f.rule())),
-                Agreement.findings(record, statements).stream())
+                Agreement.findings(record, statements).stream()
+                    .map(f -> f.acceptedAsIn(record.findings())))
             .toList();
     return new CellRecord(
         record.schema(),

@@ -1,0 +1,79 @@
+package commonsheet.cli;
+
+import commonsheet.check.Checks;
+import commonsheet.record.CellRecord;
+import commonsheet.record.Finding;
+import commonsheet.record.RecordException;
+import commonsheet.record.RecordStore;
+import commonsheet.record.Severity;
+import commonsheet.record.StoredRecord;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Holds records against the rules. */
+@Command(
+    name = "check",
+    description = {
+      "Holds records against what can be of a lithium-ion cell and of a datasheet; docs/check.md"
+          + " lists the rules. Several records are also held against each other.",
+      "Ends with status 7 where an error is found that nobody has accepted."
+    },
+    sortOptions = false)
+final class CheckCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+
+  @Option(
+      names = "--format",
+      description = "text: a line per finding. json: all findings as an array.",
+      defaultValue = "text")
+  private OutputFormat format;
+
+  @Option(
+      names = "--write",
+      description = "Also store the findings in the records; accepted ones stay accepted.")
+  private boolean write;
+
+  @Parameters(
+      arity = "1..*",
+      paramLabel = "RECORD|FOLDER",
+      description = "Record files, or folders to search for .json files.")
+  private List<Path> arguments;
+
+  @Override
+  public Integer call() {
+    PrintWriter out = spec.commandLine().getOut();
+    PrintWriter err = spec.commandLine().getErr();
+    RecordFiles files = RecordFiles.read(arguments, err);
+    CheckReport report = new CheckReport(out, format);
+    boolean failed = false;
+    for (StoredRecord stored : files.records()) {
+      CellRecord checked = Checks.standard().applied(stored.record());
+      report.record(stored.file(), checked);
+      if (write && !checked.equals(stored.record())) {
+        try {
+          RecordStore.save(stored, checked);
+        } catch (RecordException unwritten) {
+          err.println("commonsheet: " + unwritten.getMessage());
+          failed = true;
+        }
+      }
+    }
+    report.end();
+    err.flush();
+    if (failed) {
+      return ExitStatus.NOT_WRITTEN;
+    }
+    return report.hasOpenError() ? ExitStatus.FOUND : files.status();
+  }
+
+  static boolean isOpenError(Finding finding) {
+    return finding.isOpen() && finding.severity() == Severity.ERROR;
+  }
+}

@@ -1,0 +1,43 @@
+package commonsheet.cli;
+
+import commonsheet.record.RecordException;
+import commonsheet.record.RecordStore;
+import commonsheet.record.StoredRecord;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The records that a command's arguments stand for.
+ *
+ * @param records those that could be read, in the order of the arguments
+ * @param problems how many files or folders could not be
+ */
+record RecordFiles(List<StoredRecord> records, int problems) {
+  RecordFiles {
+    records = List.copyOf(records);
+  }
+
+  /** Reads them; says on {@code err} what cannot be read. */
+  static RecordFiles read(List<Path> arguments, PrintWriter err) {
+    InputFiles inputs = InputFiles.find(arguments, ".json");
+    List<String> problems = new ArrayList<>(inputs.problems());
+    List<StoredRecord> records = new ArrayList<>();
+    for (Path file : inputs.files()) {
+      try {
+        records.add(RecordStore.open(file));
+      } catch (RecordException unusable) {
+        problems.add(unusable.getMessage());
+      }
+    }
+    problems.forEach(problem -> err.println("commonsheet: " + problem));
+    err.flush();
+    return new RecordFiles(records, problems.size());
+  }
+
+  /** The status of a command that did its work on them. */
+  int status() {
+    return ExitStatus.of(records.size(), problems);
+  }
+}
