@@ -149,7 +149,7 @@ final class PictureReader {
   private static PageContent with(PageContent page, List<Word> words, Rulings rulings) {
     List<Word> body = new ArrayList<>();
     List<Word> aside = new ArrayList<>();
-    words.forEach(word -> (word.turn() == 0 ? body : aside).add(ReadingSlips.mended(word)));
+    ReadingSlips.mended(words).forEach(word -> (word.turn() == 0 ? body : aside).add(word));
     List<Box> curves = page.curves().stream().filter(c -> !isLetter(c, words)).toList();
     return new PageContent(
         page.number(),
