@@ -34,7 +34,7 @@ public final class QuantityColumns {
           "there is no column for the "
               + quantity
               + (there.isEmpty()
-                  ? ", and no line names any, such as Test Time / s,Current / A,Voltage / V; "
+                  ? "; a line has to name the columns, such as Test Time / s,Current / A,Voltage / V; "
                   : " among " + String.join(", ", there) + "; ")
               + advice);
     }

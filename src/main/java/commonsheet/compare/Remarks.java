@@ -5,7 +5,7 @@ import commonsheet.record.Cell;
 import commonsheet.record.CellRecord;
 import commonsheet.record.Conditions;
 import commonsheet.record.Curve;
-import commonsheet.record.Standing;
+import commonsheet.record.Statement;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -112,10 +112,9 @@ final class Remarks {
   }
 
   private static Double lowestEnd(CellRecord record) {
-    return record.statements().stream()
-        .filter(s -> s.quantity().equals("dischargeCutoffVoltage"))
-        .filter(s -> s.standing() != Standing.REJECTED && s.value() != null)
-        .map(s -> s.value())
+    return StatedChoice.printed(record, "dischargeCutoffVoltage")
+        .filter(s -> s.value() != null)
+        .map(Statement::value)
         .min(Double::compare)
         .orElse(null);
   }

@@ -98,7 +98,7 @@ class RemarksTest {
             null,
             "V",
             Conditions.NONE,
-            Evidence.derived("test", null, List.of()),
+            new Evidence(1, null, "3.2 V", Method.TABLE_CELL, "test", null, null, null, null),
             Standing.READ,
             List.of());
     return figures(
