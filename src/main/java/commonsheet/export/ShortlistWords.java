@@ -26,7 +26,10 @@ public final class ShortlistWords {
         + number(condition.cutoffVoltage())
         + " V, at "
         + number(condition.temperature())
-        + " °C";
+        + " °C"
+        + (condition.reserve() > 0
+            ? ", with " + number(condition.reserve() * PERCENT) + " % kept in reserve"
+            : "");
   }
 
   /** A load, such as {@code 13 A for 90 % and 30 A for 10 % of the time}. */
