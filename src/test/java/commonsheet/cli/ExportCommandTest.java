@@ -59,9 +59,9 @@ class ExportCommandTest {
       value = {
         "--format | xml | expected one of",
         "--cutoff | 0 | from 0.5 to 5",
-        "--cutoff | NaN | from 0.5 to 5",
-        "--cutoff | 36 | V per cell",
-        "--cutoff | three | 'three' is not a double",
+        "--cutoff | NaN | is no number",
+        "--cutoff | 36 | the voltage of one cell",
+        "--cutoff | three | is no number",
         "--temperature | 296 | from -60 to 100",
       })
   void refusesWhatCannotBeMeant(String option, String value, String said) {
@@ -75,7 +75,7 @@ class ExportCommandTest {
   void leavesOutWhatNobodyApproved() {
     Run run = Run.of("export", "--approved-only", "--out", out, records);
     assertEquals(ExitStatus.NONE_READABLE, run.status());
-    assertTrue(run.err().contains("none of the records is approved"), run.err());
+    assertTrue(run.err().contains("none of 2 records is approved"), run.err());
     assertFalse(Files.exists(Path.of(out)));
   }
 
