@@ -46,7 +46,8 @@ final class CompareCommand implements Callable<Integer> {
       names = "--reserve",
       paramLabel = "SHARE",
       converter = Given.Share.class,
-      description = "Share of the charge that is to stay in the cells, such as 20%%; 0 if not given.")
+      description =
+          "Share of the charge that is to stay in the cells, such as 20%%; 0 if not given.")
   private double reserve;
 
   @Option(

@@ -180,7 +180,6 @@ final class MachineOptions {
   }
 
   private static CommandException wrong(String sentence) {
-    return new CommandException(
-        ExitStatus.USAGE, sentence + (sentence.endsWith(".") ? "" : "."));
+    return new CommandException(ExitStatus.USAGE, sentence + (sentence.endsWith(".") ? "" : "."));
   }
 }

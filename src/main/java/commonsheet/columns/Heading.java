@@ -47,7 +47,10 @@ public record Heading(
     if (words.matches() && ColumnVocabulary.standard().meaning(words.group(1)) != null) {
       Heading heading =
           withUnit(
-              text, ColumnVocabulary.standard().meaning(words.group(1)), words.group(2), logarithmic);
+              text,
+              ColumnVocabulary.standard().meaning(words.group(1)),
+              words.group(2),
+              logarithmic);
       return heading.unit() == null ? new Heading(text, null, null, false, logarithmic) : heading;
     }
     return new Heading(text, null, null, false, logarithmic);

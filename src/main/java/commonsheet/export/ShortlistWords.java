@@ -56,8 +56,7 @@ public final class ShortlistWords {
     }
     List<String> parts = new ArrayList<>();
     for (Load.Share share : shares) {
-      parts.add(
-          number(share.current()) + " A for " + number(share.time() * PERCENT) + " %");
+      parts.add(number(share.current()) + " A for " + number(share.time() * PERCENT) + " %");
     }
     return String.join(", ", parts.subList(0, parts.size() - 1))
         + " and "

@@ -107,8 +107,7 @@ final class PictureReader {
                 (int) Math.ceil(region.height() * perPoint))
             .intersection(whole);
     Box area =
-        new Box(
-            cut.x / perPoint, cut.y / perPoint, cut.width / perPoint, cut.height / perPoint);
+        new Box(cut.x / perPoint, cut.y / perPoint, cut.width / perPoint, cut.height / perPoint);
     return new PagePixels(
         page.number(), area, image.getSubimage(cut.x, cut.y, cut.width, cut.height));
   }
