@@ -62,9 +62,7 @@ public final class DatasheetReader {
         reading.records().isEmpty()
             ? reading.records()
             : Tracing.applied(
-                reading.records(),
-                tracing.charts(sheet, pages, reading.records(), null),
-                null);
+                reading.records(), tracing.charts(sheet, pages, reading.records(), null), null);
     Checks checks = Checks.standard();
     return new Reading(
         traced.stream().map(checks::applied).toList(), reading.explanation(), reading.reason());

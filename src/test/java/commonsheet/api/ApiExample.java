@@ -40,8 +40,7 @@ public final class ApiExample {
     // Two packs of 4 cells in series: 15.6 A on average, 30 A at the peak, shared by two cells.
     Requirement boat = new Requirement(15.6, 30, 2, 4, 1, Requirement.USUAL_FACTOR, 0, null);
     Condition condition = Condition.usual(Load.constant(15.6).sharedAmong(boat.sharing()));
-    Shortlist shortlist =
-        Shortlist.of(records, condition, boat, Measure.DELIVERED_SPECIFIC_ENERGY);
+    Shortlist shortlist = Shortlist.of(records, condition, boat, Measure.DELIVERED_SPECIFIC_ENERGY);
     for (Contender contender : shortlist.contenders()) {
       Figure energy = contender.cell().figure(Measure.DELIVERED_ENERGY);
       String delivered =

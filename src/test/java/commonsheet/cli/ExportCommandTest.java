@@ -49,7 +49,9 @@ class ExportCommandTest {
     assertEquals(ExitStatus.DONE, run.status(), run.err());
     assertTrue(Files.exists(Path.of(out, "cells.csv")));
     assertFalse(Files.exists(Path.of(out, "cells.json")));
-    assertEquals(ExitStatus.DONE, Run.of("export", "--format", "JSON-LD,json", "--out", out, records).status());
+    assertEquals(
+        ExitStatus.DONE,
+        Run.of("export", "--format", "JSON-LD,json", "--out", out, records).status());
     assertFalse(Files.exists(Path.of(out, "cells.csv")), "an export replaces the one before");
   }
 
@@ -121,7 +123,6 @@ class ExportCommandTest {
   void theSchemasOfItsFilesArePrinted(String name) throws Exception {
     Run run = Run.of("schema", name);
     assertEquals(ExitStatus.DONE, run.status());
-    assertEquals(
-        Files.readString(Path.of("schemas", name + ".schema.json")), run.out());
+    assertEquals(Files.readString(Path.of("schemas", name + ".schema.json")), run.out());
   }
 }

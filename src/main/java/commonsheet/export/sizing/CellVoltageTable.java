@@ -53,7 +53,9 @@ public record CellVoltageTable(CellOrigin origin, List<Integer> pages, VoltageTa
         table.unsure());
   }
 
-  /** Where two places became one, the later voltage, or the earlier where a discharge ends there. */
+  /**
+   * Where two places became one, the later voltage, or the earlier where a discharge ends there.
+   */
   private static List<Double> merged(List<Double> row, List<Double> places, List<Double> apart) {
     List<Double> merged = new ArrayList<>(Collections.nCopies(apart.size(), null));
     for (int i = 0; i < row.size(); i++) {

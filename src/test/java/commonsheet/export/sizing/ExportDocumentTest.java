@@ -60,7 +60,10 @@ class ExportDocumentTest {
   void everyTermOfOurOwnAndEveryTermOfEmmo() throws Exception {
     List<String> names = new ArrayList<>();
     for (Map.Entry<String, JsonNode> term : LinkedTerms.context().properties()) {
-      String iri = term.getValue().isTextual() ? term.getValue().asText() : term.getValue().path("@id").asText();
+      String iri =
+          term.getValue().isTextual()
+              ? term.getValue().asText()
+              : term.getValue().path("@id").asText();
       if (iri.startsWith("commonsheet:")) {
         names.add(term.getKey());
       }

@@ -58,7 +58,8 @@ class VoltageTablesTest {
   @Provide
   Arbitrary<VoltageTable> tables() {
     Arbitrary<Double> step = Arbitraries.doubles().between(0.001, 30).ofScale(15);
-    Arbitrary<List<Double>> currents = step.list().ofMinSize(2).ofMaxSize(6).map(s -> sums(s, null));
+    Arbitrary<List<Double>> currents =
+        step.list().ofMinSize(2).ofMaxSize(6).map(s -> sums(s, null));
     Arbitrary<List<Double>> charges = step.list().ofMinSize(2).ofMaxSize(9).map(s -> sums(s, 0.0));
     return Combinators.combine(
             currents,
@@ -99,8 +100,7 @@ class VoltageTablesTest {
         new VoltageTable(
             List.of(1.0, 2.0),
             List.of(0.0, 1.2, 1.2000000001, 2.4),
-            List.of(
-                List.of(4.0, 3.5, 3.49999, 2.5), Arrays.asList(3.9, 2.5, null, null)),
+            List.of(List.of(4.0, 3.5, 3.49999, 2.5), Arrays.asList(3.9, 2.5, null, null)),
             0.01,
             2.5,
             null,
