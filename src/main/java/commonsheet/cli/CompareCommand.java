@@ -48,7 +48,8 @@ final class CompareCommand implements Callable<Integer> {
       names = "--reserve",
       paramLabel = "SHARE",
       converter = Given.Share.class,
-      description = "Share of the charge that is to stay in the cells, such as 20%%; 0 if not given.")
+      description =
+          "Share of the charge that is to stay in the cells, such as 20%%; 0 if not given.")
   private double reserve;
 
   @Option(
@@ -67,13 +68,16 @@ final class CompareCommand implements Callable<Integer> {
 
   @Option(
       names = "--format",
-      description = "terminal; by the ending of --out when none is given, else terminal.")
+      description = "terminal, csv, json, markdown, html, xlsx, data-package or svg (the charts); by the"
+              + " ending of --out when none is given, else terminal.")
   private ShortlistFormat format;
 
   @Option(
       names = "--out",
-      paramLabel = "FILE",
-      description = "Write the comparison to FILE instead of printing it.")
+      paramLabel = "FILE|DIR",
+      description =
+          "Write the comparison to FILE instead of printing it; data-package and svg write several"
+              + " files into DIR, or into one ending in .zip.")
   private Path file;
 
   @Parameters(
@@ -84,6 +88,8 @@ final class CompareCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws CommandException {
+    ShortlistFormat form = format == null ? ShortlistFormat.of(file) : format;
+    form.check(file);
     MachineOptions.Asked asked = machine.asked();
     Condition condition =
         new Condition(asked.load(), cutoff, temperature, reserve, Condition.Tolerance.STANDARD);
@@ -95,7 +101,6 @@ final class CompareCommand implements Callable<Integer> {
       return ExitStatus.NONE_READABLE;
     }
     Shortlist shortlist = Shortlist.of(records, condition, asked.requirement(), measure);
-    ShortlistFormat form = format == null ? ShortlistFormat.of(file) : format;
     form.give(shortlist, file, spec.commandLine().getOut());
     boolean none = shortlist.contenders().stream().noneMatch(c -> c.verdict() == Verdict.CARRIES);
     return require && none

@@ -43,7 +43,11 @@ final class Given {
     @Override
     public Double convert(String text) {
       return within(
-          text, "Cel", LOWEST, HIGHEST, "give a temperature from -60 to 100 °C, such as 23 or 73°F");
+          text,
+          "Cel",
+          LOWEST,
+          HIGHEST,
+          "give a temperature from -60 to 100 °C, such as 23 or 73°F");
     }
   }
 
@@ -80,7 +84,8 @@ final class Given {
   static final class Speed implements ITypeConverter<Double> {
     private static final Pattern FORM = Pattern.compile("(.*?)\\s*(km/h|m/s|kn|knots?|mph)?");
     private static final Map<String, Double> UNITS =
-        Map.of("km/h", 1.0, "m/s", 3.6, "kn", 1.852, "knot", 1.852, "knots", 1.852, "mph", 1.609344);
+        Map.of(
+            "km/h", 1.0, "m/s", 3.6, "kn", 1.852, "knot", 1.852, "knots", 1.852, "mph", 1.609344);
     private static final double HIGHEST = 1000;
 
     @Override

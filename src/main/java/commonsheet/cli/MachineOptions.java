@@ -3,6 +3,9 @@ package commonsheet.cli;
 import commonsheet.compare.GivenLoad;
 import commonsheet.compare.Load;
 import commonsheet.compare.Requirement;
+import commonsheet.compare.log.LoadException;
+import commonsheet.compare.log.LoadFile;
+import commonsheet.quantity.PlainNumber;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
@@ -13,6 +16,8 @@ import picocli.CommandLine.Option;
 
 /** What is asked of the cells: a current on each, or what a machine draws from its packs. */
 final class MachineOptions {
+  private static final int DIGITS = 6;
+
   @Option(
       names = "--current",
       paramLabel = "CURRENT",
@@ -127,7 +132,18 @@ final class MachineOptions {
   private Load whole() throws CommandException {
     try {
       Load drawn = load == null ? Load.constant(average) : mixOrFile();
-      return peak == null ? drawn : drawn.withPeak(peak);
+      if (peak == null) {
+        return drawn;
+      }
+      // A log's own peak may be replaced by any that its histogram allows.
+      double highest = new Load(drawn.shares()).peak();
+      if (peak < highest) {
+        throw wrong(
+            "the peak current must not be below "
+                + PlainNumber.of(highest, DIGITS)
+                + " A, which the machine draws anyway; give a higher --peak-current or none");
+      }
+      return drawn.withPeak(peak);
     } catch (IllegalArgumentException wrong) {
       throw wrong(wrong.getMessage());
     }
@@ -137,7 +153,14 @@ final class MachineOptions {
     if (load.indexOf(':') >= 0 && !Files.exists(Path.of(load))) {
       return GivenLoad.parse(load);
     }
-    throw wrong("--load " + load + ": there is no such file; write a mix as 13A:90%,30A:10%");
+    if (!Files.exists(Path.of(load))) {
+      throw wrong("--load " + load + ": there is no such file; write a mix as 13A:90%,30A:10%");
+    }
+    try {
+      return LoadFile.read(Path.of(load));
+    } catch (LoadException unusable) {
+      throw wrong(unusable.getMessage());
+    }
   }
 
   private Requirement requirement(Load whole) throws CommandException {
@@ -157,7 +180,6 @@ final class MachineOptions {
   }
 
   private static CommandException wrong(String sentence) {
-    return new CommandException(
-        ExitStatus.USAGE, sentence + (sentence.endsWith(".") ? "" : "."));
+    return new CommandException(ExitStatus.USAGE, sentence + (sentence.endsWith(".") ? "" : "."));
   }
 }

@@ -37,6 +37,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
       TableCommand.class,
       ExportCommand.class,
       CompareCommand.class,
+      LoadCommand.class,
       ScoreCommand.class,
       ExplainCommand.class,
       SchemaCommand.class

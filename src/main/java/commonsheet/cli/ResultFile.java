@@ -16,11 +16,16 @@ final class ResultFile {
    * @throws CommandException where that cannot be done; an earlier file is then as it was
    */
   static void write(Path file, String text) throws CommandException {
+    write(file, text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  /** Writes bytes in the same way. */
+  static void write(Path file, byte[] content) throws CommandException {
     try {
       if (file.toAbsolutePath().getParent() != null) {
         Files.createDirectories(file.toAbsolutePath().getParent());
       }
-      AtomicFile.write(file, text.getBytes(StandardCharsets.UTF_8));
+      AtomicFile.write(file, content);
     } catch (IOException failure) {
       throw new CommandException(
           ExitStatus.NOT_WRITTEN,

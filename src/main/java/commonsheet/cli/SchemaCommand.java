@@ -14,13 +14,19 @@ import picocli.CommandLine.Spec;
 /** Prints one of the JSON Schemas the program checks files against. */
 @Command(
     name = "schema",
-    description = "Prints the JSON Schema of records or of layout rule files.")
+    description = "Prints the JSON Schema of one of the kinds of files.")
 final class SchemaCommand implements Callable<Integer> {
-  private static final List<String> NAMES = List.of("cell-record", "layout-rule");
+  private static final List<String> NAMES =
+      List.of(
+          "cell-record",
+          "cell-rows",
+          "layout-rule",
+          "load",
+          "voltage-table");
 
   @Spec private CommandSpec spec;
 
-  @Parameters(paramLabel = "NAME", description = "cell-record or layout-rule.")
+  @Parameters(paramLabel = "NAME", description = "Such as cell-record; the message on an unknown name lists them.")
   private String name;
 
   @Override

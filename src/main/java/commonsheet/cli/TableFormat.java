@@ -17,9 +17,6 @@ enum TableFormat {
   CSV,
   MARKDOWN;
 
-  /** Columns of a plain text file, and of a terminal that does not tell. */
-  private static final int USUAL_WIDTH = 100;
-
   /** The format a file's ending asks for; plain text for any other. */
   static TableFormat of(Path file) {
     String name = file.getFileName().toString().toLowerCase(Locale.ROOT);
@@ -31,13 +28,13 @@ enum TableFormat {
 
   /** Prints a table for whoever sits at the terminal, as wide as that is. */
   void print(ComparisonTable table, PrintWriter out) {
-    out.print(text(table, TerminalWidth.columns().orElse(USUAL_WIDTH)));
+    out.print(text(table, TerminalWidth.columns().orElse(TerminalWidth.USUAL)));
     out.flush();
   }
 
   /** Writes a table to a file. */
   void write(ComparisonTable table, Path file) throws CommandException {
-    ResultFile.write(file, text(table, USUAL_WIDTH));
+    ResultFile.write(file, text(table, TerminalWidth.USUAL));
   }
 
   private String text(ComparisonTable table, int width) {

@@ -9,6 +9,9 @@ import java.util.regex.Pattern;
 
 /** How wide the terminal is. */
 final class TerminalWidth {
+  /** Columns of a plain text file, and of a terminal that does not tell. */
+  static final int USUAL = 100;
+
   private static final Pattern ROWS_AND_COLUMNS = Pattern.compile("\\d+ (\\d+)\\s*");
   private static final Pattern NUMBER = Pattern.compile("[1-9]\\d{0,3}");
 

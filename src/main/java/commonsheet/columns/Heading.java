@@ -29,7 +29,7 @@ public record Heading(
   private static final Pattern CLOCK = Pattern.compile("(?i)(d+ )?hh?:m[min]*:ss?(\\.\\w+)?");
   private static final String LOGARITHMIC = "log ";
 
-  static Heading of(String cell) {
+  public static Heading of(String cell) {
     String text = cell.strip();
     boolean logarithmic = text.regionMatches(true, 0, LOGARITHMIC, 0, LOGARITHMIC.length());
     String rest = logarithmic ? text.substring(LOGARITHMIC.length()) : text;
@@ -47,7 +47,10 @@ public record Heading(
     if (words.matches() && ColumnVocabulary.standard().meaning(words.group(1)) != null) {
       Heading heading =
           withUnit(
-              text, ColumnVocabulary.standard().meaning(words.group(1)), words.group(2), logarithmic);
+              text,
+              ColumnVocabulary.standard().meaning(words.group(1)),
+              words.group(2),
+              logarithmic);
       return heading.unit() == null ? new Heading(text, null, null, false, logarithmic) : heading;
     }
     return new Heading(text, null, null, false, logarithmic);
@@ -77,6 +80,11 @@ public record Heading(
 
   public boolean names(String quantity) {
     return meaning != null && meaning.quantity().equals(quantity);
+  }
+
+  /** The same head with its name taken for that of something else. */
+  public Heading withoutMeaning() {
+    return new Heading(text, null, null, false, logarithmic);
   }
 
   /** A number of the column in the unit its quantity is kept in. */

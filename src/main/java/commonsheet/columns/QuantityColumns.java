@@ -99,9 +99,7 @@ public final class QuantityColumns {
     if (TimeText.looksLikeDate(row.cell(column))) {
       throw file.wrong(
           row.line(),
-          "\""
-              + row.cell(column)
-              + "\" is no time; write seconds, 1:30:00 or 2026-05-03 10:15:00");
+          "\"" + row.cell(column) + "\" is no time; write seconds, 1:30:00 or 2026-05-03 10:15:00");
     }
     requireUnit(column, "s, min or h");
     return value(row, column);

@@ -45,8 +45,7 @@ final class TimeText {
 
   /** Without a zone, times are taken as they stand; only their differences count. */
   private static Double date(Matcher date) {
-    String local =
-        date.group(1) + '-' + date.group(2) + '-' + date.group(3) + 'T' + date.group(4);
+    String local = date.group(1) + '-' + date.group(2) + '-' + date.group(3) + 'T' + date.group(4);
     String zone = date.group(5) == null ? "Z" : date.group(5).replaceFirst("(\\d{2})$", ":$1");
     try {
       OffsetDateTime time =

@@ -73,4 +73,10 @@ record CurveAtCurrent(Curve curve, Double temperature, List<String> from, List<S
   String named() {
     return "curve " + curve.id() + " (" + PlainNumber.of(current(), 4) + " A)";
   }
+
+  /** For people: {@code curve c3 (4.8 A, 25 °C)}. */
+  String namedWithTemperature() {
+    String at = temperature == null ? "" : ", " + PlainNumber.of(temperature, 3) + " °C";
+    return "curve " + curve.id() + " (" + PlainNumber.of(current(), 4) + " A" + at + ")";
+  }
 }

@@ -1,7 +1,5 @@
 package commonsheet.compare;
 
-import static commonsheet.compare.StatedFigures.number;
-
 import java.util.ArrayList;
 import java.util.List;
 
@@ -45,15 +43,10 @@ final class CurveResistance {
             * MILLIOHM;
     List<String> notes = new ArrayList<>();
     notes.add(
-        "curves "
-            + low.curves().get(0)
-            + " ("
-            + number(low.current())
-            + " A) and "
-            + high.curves().get(0)
-            + " ("
-            + number(high.current())
-            + " A) at half of the charge of the lower; bounds: from 20 to 80 % of it");
+        low.name()
+            + " and "
+            + high.name()
+            + " at half of the charge of the lower; bounds: from 20 to 80 % of it");
     notes.add("with heating and diffusion in it, so not below a pulse DC resistance");
     notes.addAll(LoadFigures.joined(low.doubts(), high.doubts()));
     return new Figure(

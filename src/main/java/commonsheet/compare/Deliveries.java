@@ -12,10 +12,12 @@ final class Deliveries {
   private static final String NO_MEAN = "where the discharge ends under this current is not known";
 
   private final Discharges discharges;
+  private final PrintedModel printed;
   private final RateFamily family;
 
-  Deliveries(Discharges discharges) {
+  Deliveries(Discharges discharges, PrintedModel printed) {
     this.discharges = discharges;
+    this.printed = printed;
     this.family = discharges.reaching().isEmpty() ? null : new RateFamily(discharges.reaching());
   }
 
@@ -33,9 +35,9 @@ final class Deliveries {
     if (family == null || family.isBelow(current) || family.isAbove(current)) {
       Optional<Delivery> least = atLeast(current);
       if (family == null) {
-        return least.orElseGet(() -> Delivery.absent(whyNone(current)));
+        return least.orElseGet(() -> printed.at(current, whyNone(current)));
       }
-      return family.isBelow(current) ? below() : least.map(l -> l).orElseGet(this::above);
+      return family.isBelow(current) ? below() : least.orElseGet(this::above);
     }
     return of(family.at(current));
   }
@@ -43,10 +45,7 @@ final class Deliveries {
   private Delivery of(Discharge discharge) {
     Origin origin = discharge.between() ? Origin.INTERPOLATED : Origin.CURVE;
     List<String> notes = new ArrayList<>();
-    notes.add(
-        discharge.between()
-            ? "between " + String.join(" and ", named(discharge))
-            : "along " + named(discharge).get(0));
+    notes.add(discharge.how());
     notes.addAll(discharge.doubts());
     discharges.notes().stream()
         .filter(n -> discharge.curves().stream().anyMatch(c -> n.contains("curves " + c + " ")))
@@ -55,7 +54,8 @@ final class Deliveries {
         figure(discharge, discharge.capacity(), origin, notes),
         figure(discharge, discharge.energy(), origin, notes),
         figure(discharge, discharge.meanVoltage(), origin, notes),
-        discharge);
+        discharge,
+        null);
   }
 
   private static Figure figure(
@@ -70,18 +70,6 @@ final class Deliveries {
         discharge.isUnsure());
   }
 
-  private List<String> named(Discharge discharge) {
-    return discharge.curves().stream()
-        .map(
-            id ->
-                family.members().stream()
-                    .filter(m -> m.curves().contains(id))
-                    .findFirst()
-                    .map(m -> "curve " + id + " (" + number(m.current()) + " A)")
-                    .orElse("curve " + id))
-        .toList();
-  }
-
   /** Less current gives no less. */
   private Delivery below() {
     Discharge lowest = family.lowest();
@@ -89,12 +77,13 @@ final class Deliveries {
     if (!family.isOrdered()) {
       return Delivery.absent(unknown + "; the curves are not in the order of their currents");
     }
-    String note = unknown + "; at least what curve " + lowest.curves().get(0) + " gives";
+    String note = unknown + "; at least that of " + lowest.name();
     return new Delivery(
         bound(lowest, lowest.capacity().low(), null, note),
         bound(lowest, lowest.energy().low(), null, note),
         Figure.absent(unknown),
-        null);
+        null,
+        unknown);
   }
 
   /** More current gives no more. */
@@ -104,12 +93,13 @@ final class Deliveries {
     if (!family.isOrdered()) {
       return Delivery.absent(unknown + "; the curves are not in the order of their currents");
     }
-    String note = unknown + "; at most what curve " + highest.curves().get(0) + " gives";
+    String note = unknown + "; at most that of " + highest.name();
     return new Delivery(
         bound(highest, null, highest.capacity().high(), note),
         bound(highest, null, highest.energy().high(), note),
         Figure.absent(unknown),
-        null);
+        null,
+        unknown);
   }
 
   private static Figure bound(Discharge discharge, Double low, Double high, String note) {
@@ -140,7 +130,8 @@ final class Deliveries {
                               bound(d, d.capacity().low(), null, note),
                               bound(d, d.energy().low(), null, note),
                               Figure.absent(NO_MEAN),
-                              null));
+                              null,
+                              NO_MEAN));
             });
   }
 

@@ -6,12 +6,14 @@ package commonsheet.compare;
  * @param capacity in A.h
  * @param energy in W.h
  * @param meanVoltage in V
- * @param discharge what the rest is computed from; null where the current lies outside the curves
+ * @param discharge what the rest is computed from; null where no curves give it
+ * @param reason why there is no discharge, or null
  */
-record Delivery(Figure capacity, Figure energy, Figure meanVoltage, Discharge discharge) {
+record Delivery(
+    Figure capacity, Figure energy, Figure meanVoltage, Discharge discharge, String reason) {
   /** Nothing is known, for one reason. */
   static Delivery absent(String reason) {
     Figure none = Figure.absent(reason);
-    return new Delivery(none, none, none, null);
+    return new Delivery(none, none, none, null, reason);
   }
 }

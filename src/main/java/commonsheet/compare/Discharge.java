@@ -11,6 +11,7 @@ import java.util.Optional;
  * A discharge at one current and temperature down to the cut-off asked for: traced, or put between
  * two that are.
  *
+ * @param name for people, such as {@code curve c3 (4.8 A)}
  * @param from ids of the curves and statements it comes from
  * @param curves ids of the curves among them, for people
  * @param current in A
@@ -23,6 +24,7 @@ import java.util.Optional;
  * @param between whether it lies between others
  */
 record Discharge(
+    String name,
     List<String> from,
     List<String> curves,
     double current,
@@ -45,6 +47,28 @@ record Discharge(
     from = List.copyOf(from);
     curves = List.copyOf(curves);
     doubts = List.copyOf(doubts);
+  }
+
+  /** The same under another name. */
+  Discharge named(String other) {
+    return new Discharge(
+        other,
+        from,
+        curves,
+        current,
+        temperature,
+        profile,
+        capacity,
+        energy,
+        meanVoltage,
+        voltageError,
+        doubts,
+        between);
+  }
+
+  /** For people: along which curve, or between which. */
+  String how() {
+    return (between ? "between " : "along ") + name;
   }
 
   boolean isUnsure() {
@@ -84,6 +108,7 @@ record Discharge(
     double half = Math.hypot(Math.hypot(error, byCharge), bend / charge.value());
     return Optional.of(
         new Discharge(
+            source.named(),
             source.from(),
             List.of(source.curve().id()),
             source.current(),
@@ -115,6 +140,7 @@ record Discharge(
     double mean = delivered / given;
     double apart = Math.abs(energy / capacity - work / charge) / 2;
     return new Discharge(
+        one.name + " and " + two.name,
         joined(one.from, two.from),
         joined(one.curves, two.curves),
         one.current + share * (two.current - one.current),

@@ -18,7 +18,8 @@ public final class DischargeFamily {
   private DischargeFamily(CellRecord record, Condition condition) {
     this.record = record;
     this.condition = condition;
-    this.deliveries = new Deliveries(Discharges.of(record, condition));
+    this.deliveries =
+        new Deliveries(Discharges.of(record, condition), new PrintedModel(record, condition));
   }
 
   /** What a record's curves and printed values give at the condition's cut-off and temperature. */

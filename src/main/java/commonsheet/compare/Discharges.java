@@ -38,6 +38,9 @@ record Discharges(
         cut.add(curve);
       }
     }
+    if (reaching.isEmpty() && cut.isEmpty()) {
+      reaching.addAll(BetweenTemperatures.of(choice.curves(), condition));
+    }
     cut.sort(Comparator.comparingDouble(CurveAtCurrent::current));
     List<Discharge> kept = onePerCurrent(reaching, condition, notes);
     return new Discharges(

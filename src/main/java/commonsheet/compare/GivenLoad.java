@@ -1,6 +1,7 @@
 package commonsheet.compare;
 
 import commonsheet.quantity.GivenQuantity;
+import commonsheet.quantity.PlainNumber;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -42,7 +43,7 @@ public final class GivenLoad {
           "the shares of the time of \""
               + text
               + "\" must add up to 100 %, and give "
-              + Math.round(whole * PERCENT * 10) / 10.0
+              + PlainNumber.of(whole * PERCENT, 4)
               + " %");
     }
     List<Load.Share> all = new ArrayList<>();

@@ -31,8 +31,7 @@ record Judge(double asked, double peak) {
   static Judge of(Condition condition, Requirement requirement) {
     return requirement == null
         ? new Judge(condition.load().peak(), condition.load().peak())
-        : new Judge(
-            requirement.ratingPerCell(), requirement.peakCurrent() / requirement.sharing());
+        : new Judge(requirement.ratingPerCell(), requirement.peakCurrent() / requirement.sharing());
   }
 
   Judgement judge(CellFigures cell) {

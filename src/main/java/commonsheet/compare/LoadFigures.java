@@ -84,7 +84,7 @@ final class LoadFigures {
   private Figure lowestVoltage(Load load, MixedDelivery mix) {
     Delivery peak = load.peak() > 0 ? deliveries.at(load.peak()) : Delivery.absent("no current");
     if (peak.discharge() == null) {
-      return Figure.absent(peak.meanVoltage().notes().get(0));
+      return Figure.absent(peak.reason());
     }
     if (!mix.capacity().isKnown()) {
       return Figure.absent(mix.capacity().notes().get(0));
@@ -129,7 +129,7 @@ final class LoadFigures {
   /** In W: what the cell loses more than at the lowest rate drawn. */
   private Figure heat(MixedDelivery mix) {
     if (mix.parts().isEmpty()) {
-      return Figure.absent(mix.meanVoltage().notes().get(0));
+      return Figure.absent(mix.reason());
     }
     RateFamily family = deliveries.family().orElseThrow();
     if (family.members().size() < 2) {
@@ -157,12 +157,7 @@ final class LoadFigures {
         watts + error,
         Origin.DERIVED,
         List.copyOf(from),
-        List.of(
-            "from the gap to curve "
-                + lowest.curves().get(0)
-                + " ("
-                + number(lowest.current())
-                + " A), whose own loss is not in it"),
+        List.of("from the gap to " + lowest.name() + ", whose own loss is not in it"),
         unsure || mix.capacity().unsure());
   }
 

@@ -16,8 +16,10 @@ import java.util.Set;
  * @param energy in W.h
  * @param meanVoltage in V, weighted by charge
  * @param parts the discharges at its currents; none where one of them is not known
+ * @param reason why there are none, or null
  */
-record MixedDelivery(Figure capacity, Figure energy, Figure meanVoltage, List<Part> parts) {
+record MixedDelivery(
+    Figure capacity, Figure energy, Figure meanVoltage, List<Part> parts, String reason) {
   /** Charge drawn outside the curves up to this share is counted as if at their nearest current. */
   private static final double LITTLE = 0.05;
 
@@ -33,7 +35,7 @@ record MixedDelivery(Figure capacity, Figure energy, Figure meanVoltage, List<Pa
     List<Load.Share> drawing = load.shares().stream().filter(s -> s.current() > 0).toList();
     if (drawing.isEmpty()) {
       Figure none = Figure.absent("no current is drawn");
-      return new MixedDelivery(none, none, none, List.of());
+      return new MixedDelivery(none, none, none, List.of(), "no current is drawn");
     }
     if (drawing.size() == 1) {
       Delivery only = deliveries.at(drawing.get(0).current());
@@ -42,7 +44,8 @@ record MixedDelivery(Figure capacity, Figure energy, Figure meanVoltage, List<Pa
               ? List.of()
               : List.of(
                   new Part(drawing.get(0).current(), drawing.get(0).time(), only.discharge()));
-      return new MixedDelivery(only.capacity(), only.energy(), only.meanVoltage(), parts);
+      return new MixedDelivery(
+          only.capacity(), only.energy(), only.meanVoltage(), parts, only.reason());
     }
     return mixed(load, drawing, deliveries);
   }
@@ -53,7 +56,7 @@ record MixedDelivery(Figure capacity, Figure energy, Figure meanVoltage, List<Pa
     double above = outside(drawing, family, true) / average;
     double below = outside(drawing, family, false) / average;
     if (family == null || above > LITTLE || below > LITTLE) {
-      return bound(drawing, deliveries, above > LITTLE, below > LITTLE);
+      return bound(drawing, deliveries);
     }
     List<String> notes = new ArrayList<>();
     List<Part> parts = new ArrayList<>();
@@ -130,7 +133,8 @@ record MixedDelivery(Figure capacity, Figure energy, Figure meanVoltage, List<Pa
             notes,
             unsure),
         new Figure(voltage, voltageLow, voltageHigh, Origin.INTERPOLATED, ids, notes, unsure),
-        parts);
+        parts,
+        null);
   }
 
   private static double outside(List<Load.Share> drawing, RateFamily family, boolean above) {
@@ -142,44 +146,37 @@ record MixedDelivery(Figure capacity, Figure energy, Figure meanVoltage, List<Pa
             .sum();
   }
 
-  /** Drawn all at its lowest current it gives most, all at its highest least. */
-  private static MixedDelivery bound(
-      List<Load.Share> drawing, Deliveries deliveries, boolean above, boolean below) {
-    if (above && below) {
-      String reason = "the load lies outside the currents of the curves on both sides";
-      return new MixedDelivery(
-          Figure.absent(reason), Figure.absent(reason), Figure.absent(reason), List.of());
-    }
+  /** Drawn all at its lowest current it would give most, all at its highest least. */
+  private static MixedDelivery bound(List<Load.Share> drawing, Deliveries deliveries) {
     Delivery easiest = deliveries.at(drawing.get(0).current());
     Delivery hardest = deliveries.at(drawing.get(drawing.size() - 1).current());
-    Delivery telling = below ? hardest : above ? hardest : easiest;
-    if (above) {
-      return new MixedDelivery(
-          atMost(easiest.capacity(), hardest.capacity()),
-          atMost(easiest.energy(), hardest.energy()),
-          Figure.absent(hardest.meanVoltage().notes().get(0)),
-          List.of());
-    }
+    String reason = hardest.discharge() == null ? hardest.reason() : easiest.reason();
     return new MixedDelivery(
-        atLeast(telling.capacity(), easiest.capacity()),
-        atLeast(telling.energy(), easiest.energy()),
-        Figure.absent(easiest.meanVoltage().notes().get(0)),
-        List.of());
+        bound(hardest.capacity(), easiest.capacity(), reason),
+        bound(hardest.energy(), easiest.energy(), reason),
+        Figure.absent(reason),
+        List.of(),
+        reason);
   }
 
-  private static Figure atMost(Figure most, Figure reason) {
-    if (most.high() == null) {
-      return Figure.absent(reason.notes().get(0));
+  private static Figure bound(Figure least, Figure most, String reason) {
+    if (least.low() == null && most.high() == null) {
+      return Figure.absent(reason);
+    }
+    List<String> notes = new ArrayList<>(List.of(reason));
+    if (least.low() != null) {
+      notes.add("at least what the highest current gives: " + least.notes().get(0));
+    }
+    if (most.high() != null) {
+      notes.add("at most what the lowest current gives: " + most.notes().get(0));
     }
     return new Figure(
-        null, null, most.high(), Origin.BOUNDED, most.from(), reason.notes(), most.unsure());
-  }
-
-  private static Figure atLeast(Figure least, Figure reason) {
-    if (least.low() == null) {
-      return Figure.absent(reason.notes().get(0));
-    }
-    return new Figure(
-        null, least.low(), null, Origin.BOUNDED, least.from(), reason.notes(), least.unsure());
+        null,
+        least.low(),
+        most.high(),
+        Origin.BOUNDED,
+        LoadFigures.joined(least.from(), most.from()),
+        notes,
+        least.unsure() || most.unsure());
   }
 }

@@ -50,6 +50,10 @@ final class Ranking implements Comparator<Contender> {
     CellRecord record = contender.cell().record();
     return record.source() == null
         ? ""
-        : record.source().file() + ' ' + record.source().sha256() + ' ' + record.source().revision();
+        : record.source().file()
+            + ' '
+            + record.source().sha256()
+            + ' '
+            + record.source().revision();
   }
 }

@@ -2,6 +2,7 @@ package commonsheet.compare;
 
 import commonsheet.quantity.PlainNumber;
 import commonsheet.record.CellRecord;
+import commonsheet.record.Conditions;
 import commonsheet.record.Standing;
 import commonsheet.record.Statement;
 import commonsheet.record.Statistic;
@@ -38,8 +39,11 @@ record RateBasis(double capacity, String statement, Optional<String> doubt) {
     if (stated.isEmpty()) {
       return Optional.empty();
     }
-    Statement first = StatedChoice.surest(stated);
-    boolean several = stated.stream().anyMatch(s -> Math.abs(s.value() - first.value()) > 1e-9);
+    // Capacities at higher rates are not what the rates are counted in.
+    double lowest = stated.stream().mapToDouble(RateBasis::rate).min().orElseThrow();
+    List<Statement> slow = stated.stream().filter(s -> rate(s) == lowest).toList();
+    Statement first = StatedChoice.surest(slow);
+    boolean several = slow.stream().anyMatch(s -> !s.value().equals(first.value()));
     boolean unsure = other || several || first.standing() == Standing.UNSURE;
     String doubt =
         "its rate is counted in the "
@@ -54,5 +58,10 @@ record RateBasis(double capacity, String statement, Optional<String> doubt) {
                 : other ? "since the sheet states no rated or nominal one" : "which is unsure");
     return Optional.of(
         new RateBasis(first.value(), first.id(), unsure ? Optional.of(doubt) : Optional.empty()));
+  }
+
+  private static double rate(Statement statement) {
+    Double rate = statement.conditions().get(Conditions.DISCHARGE_RATE);
+    return rate == null ? 0 : rate;
   }
 }

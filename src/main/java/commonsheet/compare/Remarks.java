@@ -140,8 +140,7 @@ final class Remarks {
   }
 
   private void origins() {
-    String names =
-        names(c -> c.figure(Measure.DELIVERED_CAPACITY).origin() == Origin.MODELLED);
+    String names = names(c -> c.figure(Measure.DELIVERED_CAPACITY).origin() == Origin.MODELLED);
     if (!names.isEmpty()) {
       sentences.add(
           "What is delivered by "

@@ -44,7 +44,9 @@ public record Requirement(
     require(packs >= 1 && packs <= MOST, "there must be 1 pack or more, not ", packs);
     require(series >= 1 && series <= MOST, "there must be 1 cell in series or more, not ", series);
     require(
-        parallel >= 1 && parallel <= MOST, "there must be 1 cell in parallel or more, not ", parallel);
+        parallel >= 1 && parallel <= MOST,
+        "there must be 1 cell in parallel or more, not ",
+        parallel);
     require(
         factor >= 1 && factor <= MOST,
         "the factor must be 1 or more, since a rating below the average carries nothing, not ",

@@ -44,6 +44,12 @@ public final class FigureText {
     return figure.low() == null ? "" : "≥ " + bound(figure.low(), RoundingMode.FLOOR);
   }
 
+  /** One end of what a known figure may be, rounded as the figure itself is. */
+  public static String end(Figure figure, double end) {
+    boolean printed = figure.origin() == Origin.STATED;
+    return number(end, halfWidth(figure), printed ? PRINTED_DIGITS : DIGITS);
+  }
+
   /** Rounded away from what is known, so that a bound stays one. */
   private static String bound(double bound, RoundingMode away) {
     BigDecimal exact = BigDecimal.valueOf(bound);

@@ -20,17 +20,17 @@ public final class MarkdownComparison {
     }
     for (Grid part : grid.parts(CELLS_PER_TABLE)) {
       List<String> heads = new ArrayList<>(List.of(""));
-      part.heads().forEach(head -> heads.add(escape(head)));
+      part.heads().forEach(head -> heads.add(MarkdownText.of(head)));
       row(heads, out);
       row(Collections.nCopies(heads.size(), "---"), out);
       for (Grid.Line line : part.lines()) {
-        List<String> entries = new ArrayList<>(List.of(escape(line.title())));
+        List<String> entries = new ArrayList<>(List.of(MarkdownText.of(line.title())));
         line.entries().forEach(entry -> entries.add(entry(entry)));
         row(entries, out);
       }
       out.append('\n');
     }
-    out.append(escape(Grid.LEGEND)).append("\n\n> ").append(escape(Caution.TEXT)).append('\n');
+    out.append(MarkdownText.of(Grid.LEGEND)).append("\n\n> ").append(MarkdownText.of(Caution.TEXT)).append('\n');
   }
 
   private static void row(List<String> entries, Appendable out) throws IOException {
@@ -40,14 +40,6 @@ public final class MarkdownComparison {
   private static String entry(List<String> texts) {
     return texts.isEmpty()
         ? Grid.NONE
-        : texts.stream().map(MarkdownComparison::escape).collect(Collectors.joining("<br>"));
-  }
-
-  /** Takes from every character its meaning for Markdown and for HTML. */
-  private static String escape(String text) {
-    return text.replace("&", "&amp;")
-        .replace("<", "&lt;")
-        .replace(">", "&gt;")
-        .replaceAll("[\\\\`*_{}\\[\\]#|~!$]", "\\\\$0");
+        : texts.stream().map(MarkdownText::of).collect(Collectors.joining("<br>"));
   }
 }

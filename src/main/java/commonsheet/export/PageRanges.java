@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Page numbers as in a book's index. */
-final class PageRanges {
+public final class PageRanges {
   private PageRanges() {}
 
   /** Ascending pages such as 1, 3, 4, 5 as {@code 1, 3-5}. */
-  static String text(List<Integer> pages) {
+  public static String text(List<Integer> pages) {
     List<String> ranges = new ArrayList<>();
     int start = 0;
     for (int i = 1; i <= pages.size(); i++) {

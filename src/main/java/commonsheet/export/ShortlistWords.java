@@ -26,7 +26,10 @@ public final class ShortlistWords {
         + number(condition.cutoffVoltage())
         + " V, at "
         + number(condition.temperature())
-        + " °C";
+        + " °C"
+        + (condition.reserve() > 0
+            ? ", with " + number(condition.reserve() * PERCENT) + " % kept in reserve"
+            : "");
   }
 
   /** A load, such as {@code 13 A for 90 % and 30 A for 10 % of the time}. */
@@ -53,8 +56,7 @@ public final class ShortlistWords {
     }
     List<String> parts = new ArrayList<>();
     for (Load.Share share : shares) {
-      parts.add(
-          number(share.current()) + " A for " + number(share.time() * PERCENT) + " %");
+      parts.add(number(share.current()) + " A for " + number(share.time() * PERCENT) + " %");
     }
     return String.join(", ", parts.subList(0, parts.size() - 1))
         + " and "

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Breaking text into lines of a terminal, where East Asian wide characters take two columns. */
-final class Wrapping {
+public final class Wrapping {
   private static final String HANG = "  ";
 
   private Wrapping() {}
@@ -15,7 +15,7 @@ final class Wrapping {
   }
 
   /** Lines of at most {@code width} columns, broken at spaces, else where it must be. */
-  static List<String> wrap(String text, int width) {
+  public static List<String> wrap(String text, int width) {
     return wrap(text, width, "");
   }
 

@@ -107,8 +107,7 @@ final class PictureReader {
                 (int) Math.ceil(region.height() * perPoint))
             .intersection(whole);
     Box area =
-        new Box(
-            cut.x / perPoint, cut.y / perPoint, cut.width / perPoint, cut.height / perPoint);
+        new Box(cut.x / perPoint, cut.y / perPoint, cut.width / perPoint, cut.height / perPoint);
     return new PagePixels(
         page.number(), area, image.getSubimage(cut.x, cut.y, cut.width, cut.height));
   }
@@ -149,7 +148,7 @@ final class PictureReader {
   private static PageContent with(PageContent page, List<Word> words, Rulings rulings) {
     List<Word> body = new ArrayList<>();
     List<Word> aside = new ArrayList<>();
-    words.forEach(word -> (word.turn() == 0 ? body : aside).add(ReadingSlips.mended(word)));
+    ReadingSlips.mended(words).forEach(word -> (word.turn() == 0 ? body : aside).add(word));
     List<Box> curves = page.curves().stream().filter(c -> !isLetter(c, words)).toList();
     return new PageContent(
         page.number(),

@@ -122,6 +122,20 @@ public final class Cells {
         CellRecord.SCHEMA, "blank", null, null, List.of(), List.of(), List.of(), null);
   }
 
+  /** The same record, of a sheet with this SHA-256. */
+  public static CellRecord withSheet(CellRecord record, String sha256) {
+    Source source = record.source();
+    return new CellRecord(
+        record.schema(),
+        record.id(),
+        record.cell(),
+        new Source(null, null, "1.2", null, source.file(), sha256, source.pages(), "en", null),
+        record.statements(),
+        record.curves(),
+        record.findings(),
+        record.review());
+  }
+
   public static CellRecord inUnit(String unit) {
     return new Cells(new Cell(null, null, null, null, null, null, null), "x.pdf")
         .say("capacity", null, 2500, unit, "")

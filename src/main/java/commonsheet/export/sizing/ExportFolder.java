@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 
 /**
  * A folder that holds one export. Beside the files stands a list of them with their SHA-256, in the
@@ -25,6 +26,10 @@ import java.util.TreeSet;
 public final class ExportFolder {
   /** The name of the list. */
   public static final String LIST = "export.sha256";
+
+  private static final Pattern PLAIN_NAME = Pattern.compile("[A-Za-z0-9][A-Za-z0-9._-]*");
+  private static final Pattern LINE =
+      Pattern.compile("[0-9a-f]{64}  " + PLAIN_NAME.pattern());
 
   private final Path folder;
 
@@ -41,8 +46,14 @@ public final class ExportFolder {
    * @param files texts by name; names are plain ones, without folders
    * @throws ExportException where a file is in the way, in which case nothing is written, or the
    *     folder cannot be written to
+   * @throws IllegalArgumentException for a name that is not a plain one
    */
   public void write(Map<String, String> files) throws ExportException {
+    for (String name : files.keySet()) {
+      if (!PLAIN_NAME.matcher(name).matches()) {
+        throw new IllegalArgumentException(name + " is no plain name of a file");
+      }
+    }
     Set<String> earlier = listed();
     Set<String> stale = new TreeSet<>();
     for (String line : earlier) {
@@ -79,7 +90,7 @@ public final class ExportFolder {
 
   private void refuseOthers(String name, String text, Set<String> earlier) throws ExportException {
     Path file = folder.resolve(name);
-    if (Files.notExists(file) || isOurs(name, earlier)) {
+    if (!Files.exists(file) || isOurs(name, earlier)) {
       return;
     }
     if (!line(name, content(file)).equals(line(name, bytes(text)))) {
@@ -103,7 +114,7 @@ public final class ExportFolder {
     if (Files.exists(list)) {
       new String(content(list), StandardCharsets.UTF_8)
           .lines()
-          .filter(line -> line.matches("[0-9a-f]{64}  [^/\\\\]+"))
+          .filter(line -> LINE.matcher(line).matches())
           .forEach(lines::add);
     }
     return lines;

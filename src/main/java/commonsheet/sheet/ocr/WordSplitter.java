@@ -38,6 +38,7 @@ final class WordSplitter {
     List<Part> parts = new ArrayList<>();
     List<ReadLine.Letter> word = new ArrayList<>();
     double start = 0;
+    double last = 0;
     boolean space = false;
     for (int i = 0; i < letters.size(); i++) {
       ReadLine.Letter letter = letters.get(i);
@@ -46,7 +47,7 @@ final class WordSplitter {
         continue;
       }
       if (!word.isEmpty()) {
-        StripInk.Gap gap = ink.widestGap(word.get(word.size() - 1).x(), letter.x());
+        StripInk.Gap gap = ink.widestGap(last, place(letters, i, ink));
         boolean inNumber = isInNumber(word, letters, i);
         if (space && !inNumber || gap.width() > size * limit(word, letter, inNumber)) {
           parts.add(part(word, ink, start, gap.from()));
@@ -55,12 +56,29 @@ final class WordSplitter {
         }
       }
       word.add(letter);
+      last = place(letters, i, ink);
       space = false;
     }
     if (!word.isEmpty()) {
       parts.add(part(word, ink, start, width));
     }
     return parts;
+  }
+
+  /**
+   * Where a letter is, for measuring gaps. The network tells places to some eight columns only, so
+   * that a narrow letter beside a space can seem to stand in the space, which would then count as a
+   * gap on both sides of the letter.
+   */
+  private static double place(List<ReadLine.Letter> letters, int i, StripInk ink) {
+    double x = letters.get(i).x();
+    if (i + 1 < letters.size() && letters.get(i + 1).isSpace()) {
+      return Math.min(x, ink.endBefore((int) x + 1) - 1);
+    }
+    if (i > 0 && letters.get(i - 1).isSpace()) {
+      return Math.max(x, ink.next((int) x));
+    }
+    return x;
   }
 
   /**

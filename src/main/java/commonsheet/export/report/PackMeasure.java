@@ -1,0 +1,61 @@
+package commonsheet.export.report;
+
+import commonsheet.compare.Figure;
+import commonsheet.compare.PackFigures;
+import java.util.function.Function;
+
+/** What is said of all packs of a machine together, with name, UCUM unit and title. */
+enum PackMeasure {
+  NOMINAL_CAPACITY(
+      "packNominalCapacity", "A.h", "Nominal capacity", PackFigures::nominalCapacity),
+  NOMINAL_ENERGY("packNominalEnergy", "W.h", "Nominal energy", PackFigures::nominalEnergy),
+  DELIVERED_CAPACITY(
+      "packDeliveredCapacity", "A.h", "Delivered capacity", PackFigures::deliveredCapacity),
+  DELIVERED_ENERGY(
+      "packDeliveredEnergy", "W.h", "Delivered energy", PackFigures::deliveredEnergy),
+  CELL_MASS("packCellMass", "kg", "Mass of bare cells", PackFigures::cellMass),
+  MASS("packMass", "kg", "Mass with wiring and casing", PackFigures::mass),
+  LOW_VOLTAGE("packLowVoltage", "V", "Voltage, empty", PackFigures::lowVoltage),
+  HIGH_VOLTAGE("packHighVoltage", "V", "Voltage, full", PackFigures::highVoltage),
+  SHARE_AT_AVERAGE(
+      "packShareOfRatingAtAverage",
+      "1",
+      "Share of the rating at the average current",
+      PackFigures::shareOfRatingAtAverage),
+  SHARE_AT_PEAK(
+      "packShareOfRatingAtPeak",
+      "1",
+      "Share of the rating at the peak current",
+      PackFigures::shareOfRatingAtPeak),
+  TIME("packTime", "h", "Time at the average current", PackFigures::time),
+  DISTANCE("packDistance", "km", "Distance at the cruise speed", PackFigures::distance);
+
+  private final String label;
+  private final String unit;
+  private final String title;
+  private final Function<PackFigures, Figure> figure;
+
+  PackMeasure(String label, String unit, String title, Function<PackFigures, Figure> figure) {
+    this.label = label;
+    this.unit = unit;
+    this.title = title;
+    this.figure = figure;
+  }
+
+  String label() {
+    return label;
+  }
+
+  String unit() {
+    return unit;
+  }
+
+  String title() {
+    return title;
+  }
+
+  Figure of(PackFigures pack) {
+    Figure known = figure.apply(pack);
+    return known == null ? Figure.absent("not asked for") : known;
+  }
+}

@@ -1,0 +1,174 @@
+package commonsheet.export.report;
+
+import commonsheet.compare.Figure;
+import commonsheet.compare.Measure;
+import commonsheet.export.Printed;
+import commonsheet.export.plot.Markup;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+
+/** What stands below the figures of a page: reasons, packs, gaps, notes, sheets. */
+final class PageLists {
+  private final Report report;
+  private final ReportCharts charts;
+  private final Footnotes notes;
+  private final Markup out;
+
+  PageLists(Report report, ReportCharts charts, Footnotes notes, Markup out) {
+    this.report = report;
+    this.charts = charts;
+    this.notes = notes;
+    this.out = out;
+  }
+
+  /** Each cell's verdict with its reason, near misses among them. */
+  void reasons() {
+    out.leaf("h2", "Why each cell stands where it does");
+    table(
+        List.of("Verdict", "Margin", "Reason"),
+        report.cells().stream()
+            .map(
+                cell ->
+                    row(
+                        cell,
+                        FigureTable.sign(cell.contender().verdict())
+                            + ' '
+                            + cell.contender().verdict().label(),
+                        ConditionWords.margin(cell.contender().margin()),
+                        cell.contender().reason()))
+            .toList());
+  }
+
+  /** The figures of all packs together; nothing without a machine. */
+  void packs() {
+    if (!report.hasPacks()) {
+      return;
+    }
+    List<ReportedCell> built =
+        report.cells().stream().filter(cell -> cell.contender().pack() != null).toList();
+    List<PackMeasure> said =
+        Stream.of(PackMeasure.values())
+            .filter(m -> built.stream().anyMatch(c -> says(m, c)))
+            .toList();
+    out.leaf("h2", "All packs together");
+    List<String> heads = new ArrayList<>();
+    for (PackMeasure measure : said) {
+      heads.add(measure.title() + unit(measure));
+    }
+    List<List<String>> rows = new ArrayList<>();
+    for (ReportedCell cell : built) {
+      rows.add(
+          row(
+              cell,
+              said.stream()
+                  .map(m -> packValue(m, m.of(cell.contender().pack())))
+                  .toArray(String[]::new)));
+    }
+    table(heads, rows);
+  }
+
+  private static boolean says(PackMeasure measure, ReportedCell cell) {
+    return FigureWords.says(measure.of(cell.contender().pack()));
+  }
+
+  private static String unit(PackMeasure measure) {
+    String unit = Unit.shown(measure.unit());
+    return unit.isEmpty() ? "" : ", " + unit;
+  }
+
+  private static String packValue(PackMeasure measure, Figure figure) {
+    return measure.unit().equals("1") && figure.value() != null
+        ? ConditionWords.number(figure.value() * 100) + " %" + (figure.unsure() ? " ?" : "")
+        : FigureWords.value(figure);
+  }
+
+  /** What cannot be set side by side, and why. */
+  void incomparable() {
+    Map<String, List<String>> gaps = new LinkedHashMap<>();
+    for (Measure measure : report.measures()) {
+      for (ReportedCell cell : report.cells()) {
+        Figure figure = cell.figure(measure);
+        if (!figure.isKnown()) {
+          String reason = Printed.clean(String.join(" ", figure.notes()));
+          gaps.computeIfAbsent(measure.title() + ": " + reason, g -> new ArrayList<>())
+              .add(cell.shortName());
+        }
+      }
+    }
+    if (gaps.isEmpty() && report.shortlist().remarks().isEmpty()) {
+      return;
+    }
+    out.leaf("h2", "What cannot be compared");
+    out.open("ul");
+    report.shortlist().remarks().forEach(remark -> out.leaf("li", Printed.clean(remark)));
+    gaps.forEach((gap, cells) -> out.leaf("li", gap + " (" + String.join(", ", cells) + ")"));
+    out.closeLine();
+  }
+
+  /** The notes that the small numbers lead to. */
+  void notes() {
+    List<String> texts = notes.texts();
+    if (texts.isEmpty()) {
+      return;
+    }
+    out.leaf("h2", "Notes");
+    out.open("ol").with("class", "notes");
+    for (int i = 0; i < texts.size(); i++) {
+      out.open("li").with("id", "note-" + (i + 1)).text(texts.get(i)).closeLine();
+    }
+    out.closeLine();
+  }
+
+  /** The sheet of each cell and the state of its record. */
+  void sources() {
+    out.leaf("h2", "Sheets");
+    List<List<String>> rows = new ArrayList<>();
+    for (ReportedCell cell : report.cells()) {
+      SheetUsed source = SheetUsed.of(cell);
+      rows.add(
+          row(
+              cell,
+              source.file(),
+              Stream.of(source.document(), source.title())
+                  .filter(text -> !text.isEmpty())
+                  .findFirst()
+                  .orElse("not printed"),
+              source.revision().isEmpty() ? "not printed" : source.revision(),
+              source.date().isEmpty() ? "not printed" : source.date(),
+              source.pageList(),
+              SheetUsed.approval(cell)));
+    }
+    table(List.of("Sheet", "Document", "Revision", "Date", "Pages", "State of the record"), rows);
+  }
+
+  private static List<String> row(ReportedCell cell, String... texts) {
+    List<String> row = new ArrayList<>(List.of(Integer.toString(cell.rank()), cell.name()));
+    row.addAll(List.of(texts));
+    return row;
+  }
+
+  private void table(List<String> heads, List<List<String>> rows) {
+    out.open("div").with("class", "scroll").open("table").with("class", "plain");
+    out.open("thead").open("tr").leaf("th", "").leaf("th", "Cell");
+    heads.forEach(head -> out.open("th").with("scope", "col").text(head).close());
+    out.close().closeLine();
+    out.open("tbody");
+    for (List<String> row : rows) {
+      out.open("tr");
+      ring(Integer.parseInt(row.get(0)));
+      out.open("th").with("scope", "row").text(Printed.clean(row.get(1))).close();
+      row.subList(2, row.size()).forEach(text -> out.leaf("td", Printed.clean(text)));
+      out.closeLine();
+    }
+    out.close().close().closeLine();
+  }
+
+  private void ring(int rank) {
+    ReportedCell cell = report.cells().get(rank - 1);
+    String look = charts.look(cell).map(l -> ' ' + l.styleClass()).orElse("");
+    out.open("td").leaf("span", "ring" + look, Integer.toString(rank)).close();
+  }
+}

@@ -1,0 +1,134 @@
+package commonsheet.export.report;
+
+import commonsheet.export.ShortlistWords;
+import commonsheet.compare.Figure;
+import commonsheet.compare.Measure;
+import commonsheet.compare.Verdict;
+import commonsheet.export.Caution;
+import commonsheet.export.MarkdownText;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** A report in GitHub Flavored Markdown, short enough for a post in a forum. */
+final class ReportMarkdown {
+  /** The columns a builder asks for first, beside the one that the cells are ranked by. */
+  private static final List<Measure> SHORT =
+      List.of(
+          Measure.CURRENT_RATING,
+          Measure.DELIVERED_CAPACITY,
+          Measure.DELIVERED_ENERGY,
+          Measure.DELIVERED_SPECIFIC_ENERGY,
+          Measure.LOWEST_VOLTAGE,
+          Measure.MASS);
+
+  private final Report report;
+  private final StringBuilder out = new StringBuilder();
+
+  private ReportMarkdown(Report report) {
+    this.report = report;
+  }
+
+  /** The text; lines end with LF. */
+  static String of(Report report) {
+    ReportMarkdown markdown = new ReportMarkdown(report);
+    markdown.write();
+    return markdown.out.toString();
+  }
+
+  private void write() {
+    paragraph("**Cells at " + escape(ShortlistWords.condition(report.condition())) + "**");
+    paragraph(escape(String.join(" ", ShortlistWords.asked(report.shortlist()))));
+    paragraph(escape(ShortlistWords.outcome(report.shortlist())));
+    table();
+    list("", report.cells().stream().filter(c -> !carries(c)).map(this::reason).toList());
+    list("Not comparable:", report.shortlist().remarks().stream().map(this::escape).toList());
+    list("Notes:", notes());
+    list("Sheets:", report.cells().stream().map(this::source).toList());
+    paragraph(
+        "?: rests on something unsure or on an assumption. "
+            + escape(ConditionWords.tolerance(report.condition())));
+    out.append("> ").append(escape(Caution.TEXT)).append('\n');
+  }
+
+  private void table() {
+    if (report.cells().isEmpty()) {
+      return;
+    }
+    List<Measure> measures =
+        Stream.concat(SHORT.stream(), Stream.of(report.shortlist().rankedBy())).distinct().toList();
+    List<String> heads = new ArrayList<>(List.of("", "Cell", "Verdict"));
+    for (Measure measure : measures) {
+      heads.add(escape(measure.title()) + ", " + Unit.shown(measure.unit()));
+    }
+    row(heads);
+    List<String> rules = new ArrayList<>(List.of("--:", ":--", ":--"));
+    rules.addAll(Collections.nCopies(measures.size(), "--:"));
+    row(rules);
+    for (ReportedCell cell : report.cells()) {
+      List<String> entries = new ArrayList<>();
+      entries.add(Integer.toString(cell.rank()));
+      entries.add(escape(cell.name()));
+      entries.add(escape(verdict(cell)));
+      measures.forEach(measure -> entries.add(entry(cell.figure(measure))));
+      row(entries);
+    }
+    out.append('\n');
+  }
+
+  private static String verdict(ReportedCell cell) {
+    String margin = ConditionWords.margin(cell.contender().margin());
+    return cell.contender().verdict().label() + (margin.isEmpty() ? "" : " (" + margin + ')');
+  }
+
+  private String entry(Figure figure) {
+    return escape(FigureWords.value(figure)) + " <sub>" + FigureWords.origin(figure) + "</sub>";
+  }
+
+  private String reason(ReportedCell cell) {
+    return "**" + escape(cell.name()) + "**: " + escape(cell.contender().reason());
+  }
+
+  private List<String> notes() {
+    return new Footnotes(report).byCell(SHORT).stream().map(this::escape).toList();
+  }
+
+  private String source(ReportedCell cell) {
+    return escape(
+        cell.shortName()
+            + ": "
+            + SheetUsed.of(cell).text()
+            + " ("
+            + SheetUsed.approval(cell)
+            + ')');
+  }
+
+  private static boolean carries(ReportedCell cell) {
+    return cell.contender().verdict() == Verdict.CARRIES;
+  }
+
+  private void list(String head, List<String> entries) {
+    if (entries.isEmpty()) {
+      return;
+    }
+    if (!head.isEmpty()) {
+      paragraph(head);
+    }
+    entries.forEach(entry -> out.append("- ").append(entry).append('\n'));
+    out.append('\n');
+  }
+
+  private void paragraph(String text) {
+    out.append(text).append("\n\n");
+  }
+
+  private void row(List<String> entries) {
+    out.append(entries.stream().collect(Collectors.joining(" | ", "| ", " |"))).append('\n');
+  }
+
+  private String escape(String text) {
+    return MarkdownText.of(text);
+  }
+}

@@ -1,0 +1,185 @@
+package commonsheet.export.report;
+
+import commonsheet.export.ShortlistWords;
+import commonsheet.compare.Figure;
+import commonsheet.compare.Measure;
+import commonsheet.export.Caution;
+import commonsheet.export.Printed;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.ArrayList;
+import java.util.List;
+import org.dhatim.fastexcel.Workbook;
+import org.dhatim.fastexcel.Worksheet;
+
+/**
+ * A report as a workbook (Office Open XML): a sheet of figures and one of sources and notes. Texts
+ * are never formulas.
+ */
+final class ReportWorkbook {
+  private static final String HEAD_FILL = "E8EEF2";
+  private static final int TITLE_ROWS = 4;
+  private static final int NAME_WIDTH = 34;
+  private static final int FIGURE_WIDTH = 12;
+  private static final int NOTE_WIDTH = 90;
+
+  private final Report report;
+  private final List<Measure> measures;
+
+  private ReportWorkbook(Report report) {
+    this.report = report;
+    measures = report.measures();
+  }
+
+  static void write(Report report, OutputStream out) throws IOException {
+    Workbook workbook = new Workbook(out, "Commonsheet", null);
+    ReportWorkbook content = new ReportWorkbook(report);
+    content.comparison(workbook.newWorksheet("Comparison"));
+    content.sources(workbook.newWorksheet("Sources and notes"));
+    workbook.finish();
+  }
+
+  private void comparison(Worksheet sheet) {
+    title(sheet);
+    List<String> heads = new ArrayList<>(List.of("Rank", "Cell", "Verdict", "Margin"));
+    for (Measure measure : measures) {
+      heads.add(measure.title() + ", " + Unit.shown(measure.unit()));
+      heads.add("from");
+      heads.add("to");
+      heads.add("origin");
+    }
+    heads.add("State of approval");
+    head(sheet, TITLE_ROWS, heads);
+    int row = TITLE_ROWS + 1;
+    for (ReportedCell cell : report.cells()) {
+      row(sheet, row++, cell);
+    }
+    sheet.freezePane(2, TITLE_ROWS + 1);
+    sheet.width(1, NAME_WIDTH);
+    for (int column = 2; column < heads.size(); column++) {
+      sheet.width(column, FIGURE_WIDTH);
+    }
+    sheet.fitToWidth((short) 1);
+    sheet.pageOrientation("landscape");
+  }
+
+  private void title(Worksheet sheet) {
+    sheet.value(0, 0, "Cells at " + ShortlistWords.condition(report.condition()));
+    sheet.style(0, 0).bold().fontSize(14).set();
+    sheet.value(
+        1,
+        0,
+        String.join(" ", ShortlistWords.asked(report.shortlist()))
+            + ' '
+            + ShortlistWords.outcome(report.shortlist()));
+    sheet.value(2, 0, Caution.TEXT);
+    sheet.style(2, 0).italic().set();
+  }
+
+  private static void head(Worksheet sheet, int row, List<String> heads) {
+    for (int column = 0; column < heads.size(); column++) {
+      sheet.value(row, column, heads.get(column));
+      sheet.style(row, column).bold().wrapText(true).fillColor(HEAD_FILL).set();
+    }
+  }
+
+  private void row(Worksheet sheet, int row, ReportedCell cell) {
+    sheet.value(row, 0, cell.rank());
+    sheet.value(row, 1, cell.name());
+    sheet.value(row, 2, cell.contender().verdict().label());
+    if (cell.contender().margin() != null) {
+      sheet.value(row, 3, cell.contender().margin());
+      sheet.style(row, 3).format("+0%;-0%;0%").set();
+    }
+    int column = 4;
+    for (Measure measure : measures) {
+      Figure figure = cell.figure(measure);
+      String format = format(figure);
+      number(sheet, row, column, figure.value(), format);
+      number(sheet, row, column + 1, figure.low(), format);
+      number(sheet, row, column + 2, figure.high(), format);
+      sheet.value(row, column + 3, figure.origin().label() + (figure.unsure() ? " ?" : ""));
+      column += 4;
+    }
+    sheet.value(row, column, SheetUsed.approval(cell));
+  }
+
+  private static void number(Worksheet sheet, int row, int column, Double value, String format) {
+    if (value != null) {
+      sheet.value(row, column, value);
+      sheet.style(row, column).format(format).set();
+    }
+  }
+
+  /** As many decimals as the figure is shown with to people. */
+  private static String format(Figure figure) {
+    int decimals = FigureWords.decimals(figure);
+    return decimals == 0 ? "0" : "0." + "0".repeat(decimals);
+  }
+
+  private void sources(Worksheet sheet) {
+    head(
+        sheet,
+        0,
+        List.of("Rank", "Cell", "Sheet", "Document", "Revision", "Date", "Pages", "State"));
+    int row = 1;
+    for (ReportedCell cell : report.cells()) {
+      SheetUsed source = SheetUsed.of(cell);
+      sheet.value(row, 0, cell.rank());
+      texts(
+          sheet,
+          row++,
+          List.of(
+              cell.name(),
+              source.file(),
+              source.document(),
+              source.revision(),
+              source.date(),
+              source.pageList(),
+              SheetUsed.approval(cell)));
+    }
+    row = notes(sheet, row + 1);
+    sheet.value(row + 1, 0, Caution.TEXT);
+    sheet.style(row + 1, 0).italic().set();
+    sheet.freezePane(0, 1);
+    sheet.width(1, NAME_WIDTH);
+    sheet.width(2, NAME_WIDTH);
+    sheet.width(3, NAME_WIDTH);
+    sheet.width(4, NOTE_WIDTH);
+  }
+
+  /** The reasons and the notes of every figure, and then the row after them. */
+  private int notes(Worksheet sheet, int start) {
+    head(sheet, start, List.of("Rank", "Cell", "About", "Origin", "Note"));
+    int row = start + 1;
+    for (ReportedCell cell : report.cells()) {
+      note(sheet, row++, cell, List.of("Verdict", "", cell.contender().reason()));
+      for (Measure measure : Measure.values()) {
+        Figure figure = cell.figure(measure);
+        for (String note : figure.notes()) {
+          note(sheet, row++, cell, List.of(measure.title(), figure.origin().label(), note));
+        }
+      }
+    }
+    for (String remark : report.shortlist().remarks()) {
+      texts(sheet, row++, List.of("", "All", "", Printed.clean(remark)));
+    }
+    return row;
+  }
+
+  private static void note(Worksheet sheet, int row, ReportedCell cell, List<String> words) {
+    sheet.value(row, 0, cell.rank());
+    List<String> texts = new ArrayList<>(List.of(cell.name()));
+    texts.addAll(words);
+    texts(sheet, row, texts);
+  }
+
+  private static void texts(Worksheet sheet, int row, List<String> texts) {
+    for (int i = 0; i < texts.size(); i++) {
+      String text = Printed.clean(texts.get(i));
+      if (!text.isEmpty()) {
+        sheet.value(row, i + 1, text);
+      }
+    }
+  }
+}
