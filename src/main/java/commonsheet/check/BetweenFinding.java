@@ -8,8 +8,8 @@ import java.util.List;
  *
  * @param rule id of the rule that found it
  * @param records ids of the two records
- * @param about the statements concerned: one of the first, one of the second record; empty where the
- *     records as such are
+ * @param about the statements concerned: one of the first, one of the second record; empty where
+ *     the records as such are
  * @param message a sentence a person can act on
  * @param source where the rule comes from
  */

@@ -102,7 +102,6 @@ final class CellFacts {
     }
     List<String> from = new ArrayList<>(one.get().from());
     other.get().from().stream().filter(id -> !from.contains(id)).forEach(from::add);
-    return Optional.of(
-        new Known(together.apply(one.get().range(), other.get().range()), from));
+    return Optional.of(new Known(together.apply(one.get().range(), other.get().range()), from));
   }
 }

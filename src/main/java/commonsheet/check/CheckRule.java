@@ -28,7 +28,6 @@ public interface CheckRule {
 
   /** A finding of this rule. */
   default Finding finding(List<String> about, String message) {
-    return new Finding(
-        id(), severity(), about.stream().distinct().toList(), message, source());
+    return new Finding(id(), severity(), about.stream().distinct().toList(), message, source());
   }
 }

@@ -27,7 +27,9 @@ final class ChemistryVoltage extends NamedRule {
         .flatMap(
             chemistry ->
                 Readings.of(record, quantity).stream()
-                    .filter(s -> s.statistic() != Statistic.MINIMUM || !quantity.equals("chargeVoltage"))
+                    .filter(
+                        s ->
+                            s.statistic() != Statistic.MINIMUM || !quantity.equals("chargeVoltage"))
                     .filter(s -> !fits(s, window.apply(chemistry)))
                     .map(s -> finding(s, chemistry)));
   }
@@ -43,7 +45,8 @@ final class ChemistryVoltage extends NamedRule {
         "Cells of "
             + chemistry.name()
             + ", as the sheet names it, have a "
-            + Wording.name(statement).replaceFirst("^(nominal|minimum|maximum|typical) (?!voltage)", "")
+            + Wording.name(statement)
+                .replaceFirst("^(nominal|minimum|maximum|typical) (?!voltage)", "")
             + " of "
             + Wording.withUnit(window.apply(chemistry).text(3), "V")
             + ", not "

@@ -58,7 +58,9 @@ final class CurveResistance extends NamedRule {
       double ohms = (first.voltageAt(charge) - last.voltageAt(charge)) / step;
       double share = ohms * MILLI / stated.get().range().high();
       double least = ohms * MILLI / stated.get().range().low();
-      if (step > 0 && !Double.isNaN(ohms) && !new Interval(share, Math.max(share, least)).meets(SHARE)) {
+      if (step > 0
+          && !Double.isNaN(ohms)
+          && !new Interval(share, Math.max(share, least)).meets(SHARE)) {
         findings.add(finding(first, last, ohms * MILLI, stated.get()));
       }
     }

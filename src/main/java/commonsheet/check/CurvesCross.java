@@ -12,7 +12,9 @@ import java.util.stream.Stream;
 final class CurvesCross extends NamedRule {
   private static final int PLACES = 60;
 
-  /** The first part of a discharge is steep, and curves start in one point; a share of the charge. */
+  /**
+   * The first part of a discharge is steep, and curves start in one point; a share of the charge.
+   */
   private static final double FROM = 0.08;
 
   /** Near their ends curves come together; a share of the shorter one's charge. */
@@ -44,7 +46,9 @@ final class CurvesCross extends NamedRule {
     return findings.stream();
   }
 
-  /** Where the one that was above is below for the first time; not a number where they keep order. */
+  /**
+   * Where the one that was above is below for the first time; not a number where they keep order.
+   */
   private static double crossing(Trace one, Trace other) {
     double most = Math.min(one.end(), other.end());
     double least = LEAST + one.errorVoltage() + other.errorVoltage();

@@ -6,9 +6,9 @@ import java.util.regex.Pattern;
 
 /**
  * A designation by IEC 61960-3, such as {@code INR19/66} or {@code ICP9/35/150}: I for lithium-ion,
- * a letter for the positive electrode, R for round or P for prismatic, then the greatest diameter or
- * thickness, the greatest width of prismatic ones, and the greatest height, each rounded up to whole
- * millimetres, or in tenths with a t where it is below one.
+ * a letter for the positive electrode, R for round or P for prismatic, then the greatest diameter
+ * or thickness, the greatest width of prismatic ones, and the greatest height, each rounded up to
+ * whole millimetres, or in tenths with a t where it is below one.
  *
  * @param letter of the positive electrode
  * @param round whether the cell is cylindrical
@@ -41,7 +41,10 @@ record Designation(char letter, boolean round, double first, Double width, doubl
         : Double.parseDouble(number);
   }
 
-  /** Whether the letter can stand for a chemistry; one that the standard does not know stands for any. */
+  /**
+   * Whether the letter can stand for a chemistry; one that the standard does not know stands for
+   * any.
+   */
   boolean letterFits(Chemistry chemistry) {
     return "CNMVTF".indexOf(letter) < 0 || letter == 'V' || letter == chemistry.letter();
   }

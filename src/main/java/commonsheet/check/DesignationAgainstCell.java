@@ -54,7 +54,9 @@ final class DesignationAgainstCell extends NamedRule {
   private void size(CellRecord record, String quantity, double most, List<Finding> findings) {
     new CellFacts(record)
         .known(quantity)
-        .filter(known -> known.range().high() > most + 0.01 || known.range().high() <= most - 1 - MARGIN)
+        .filter(
+            known ->
+                known.range().high() > most + 0.01 || known.range().high() <= most - 1 - MARGIN)
         .ifPresent(
             known ->
                 findings.add(

@@ -13,7 +13,6 @@ record Known(Interval range, List<String> from) {
   static Known of(List<Statement> statements) {
     double low = statements.stream().mapToDouble(s -> Span.of(s).low()).min().orElseThrow();
     double high = statements.stream().mapToDouble(s -> Span.of(s).high()).max().orElseThrow();
-    return new Known(
-        new Interval(low, high), statements.stream().map(Statement::id).toList());
+    return new Known(new Interval(low, high), statements.stream().map(Statement::id).toList());
   }
 }

@@ -46,7 +46,8 @@ final class PrintedUnit extends NamedRule {
     if (!TOLD.contains(own)) {
       return false;
     }
-    List<Figure> figures = new FigureParser(NumberStyle.DECIMAL_POINT).find(statement.evidence().text());
+    List<Figure> figures =
+        new FigureParser(NumberStyle.DECIMAL_POINT).find(statement.evidence().text());
     List<Dimension> units =
         figures.stream()
             .filter(f -> f.value() != null && f.unit() != null)

@@ -36,8 +36,7 @@ final class Slips {
       return false;
     }
     for (int i = 0; i + 1 < a.length(); i++) {
-      String swapped =
-          a.substring(0, i) + a.charAt(i + 1) + a.charAt(i) + a.substring(i + 2);
+      String swapped = a.substring(0, i) + a.charAt(i + 1) + a.charAt(i) + a.substring(i + 2);
       if (swapped.equals(b)) {
         return true;
       }

@@ -82,8 +82,7 @@ final class StandardRules {
               "an energy per mass",
               "W.h/kg",
               (record, facts) -> facts.specificEnergy(),
-              (record, facts) ->
-                  Chemistry.of(record).map(c -> new Interval(0, c.specificEnergy())),
+              (record, facts) -> Chemistry.of(record).map(c -> new Interval(0, c.specificEnergy())),
               "look at the capacity, the mass and the chemistry"),
           new Reach(
               "chemistry/energy-density",
@@ -161,8 +160,7 @@ final class StandardRules {
           new DcBelowAc());
 
   private static final List<CheckRule> SLIPS =
-      List.of(
-          new CurrentForCapacity(), new PowerOfTen(), new SwappedDigits(), new PrintedUnit());
+      List.of(new CurrentForCapacity(), new PowerOfTen(), new SwappedDigits(), new PrintedUnit());
 
   private static final List<CheckRule> TRENDS =
       List.of(

@@ -30,8 +30,7 @@ final class StatisticsOutOfOrder extends NamedRule {
     List<Statement> all =
         Readings.of(record).filter(s -> s.value() != null && s.statistic() != null).toList();
     return all.stream()
-        .flatMap(
-            lower -> all.stream().filter(u -> isAbove(lower, u)).map(u -> finding(lower, u)));
+        .flatMap(lower -> all.stream().filter(u -> isAbove(lower, u)).map(u -> finding(lower, u)));
   }
 
   private static boolean isAbove(Statement lower, Statement upper) {

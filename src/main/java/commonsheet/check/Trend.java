@@ -10,8 +10,9 @@ import java.util.Set;
 import java.util.stream.Stream;
 
 /**
- * Values of one quantity and statistic that differ by one condition only and have to go one way with
- * it: a capacity falls with the rate and the cold, what is left falls with the time of storage.
+ * Values of one quantity and statistic that differ by one condition only and have to go one way
+ * with it: a capacity falls with the rate and the cold, what is left falls with the time of
+ * storage.
  */
 final class Trend extends NamedRule {
   /** Sheets round to whole per cents and tens of mAh; a share. */
@@ -46,21 +47,33 @@ final class Trend extends NamedRule {
   /** Capacity falls with the rate. */
   static Trend byRate() {
     return new Trend(
-        "trend/rate", GIVEN, Conditions.DISCHARGE_RATE, false, Double.POSITIVE_INFINITY,
+        "trend/rate",
+        GIVEN,
+        Conditions.DISCHARGE_RATE,
+        false,
+        Double.POSITIVE_INFINITY,
         "at the higher load a cell gives less");
   }
 
   /** And with the current. */
   static Trend byCurrent() {
     return new Trend(
-        "trend/current", GIVEN, Conditions.DISCHARGE_CURRENT, false, Double.POSITIVE_INFINITY,
+        "trend/current",
+        GIVEN,
+        Conditions.DISCHARGE_CURRENT,
+        false,
+        Double.POSITIVE_INFINITY,
         "at the higher load a cell gives less");
   }
 
   /** Capacity rises with the temperature, up to room temperature; above, cells differ. */
   static Trend byTemperature() {
     return new Trend(
-        "trend/temperature", GIVEN, Conditions.TEMPERATURE, true, 25,
+        "trend/temperature",
+        GIVEN,
+        Conditions.TEMPERATURE,
+        true,
+        25,
         "in the cold a cell gives less");
   }
 
@@ -69,14 +82,20 @@ final class Trend extends NamedRule {
     return new Trend(
         "trend/storage",
         Set.of("capacityRetention", "capacityRecovery"),
-        Conditions.DURATION, false, Double.POSITIVE_INFINITY,
+        Conditions.DURATION,
+        false,
+        Double.POSITIVE_INFINITY,
         "the longer a cell is stored the less is left");
   }
 
   /** What is left after cycling falls with the cycles. */
   static Trend byCycles() {
     return new Trend(
-        "trend/cycles", GIVEN, Conditions.CYCLES, false, Double.POSITIVE_INFINITY,
+        "trend/cycles",
+        GIVEN,
+        Conditions.CYCLES,
+        false,
+        Double.POSITIVE_INFINITY,
         "the more cycles the less is left");
   }
 

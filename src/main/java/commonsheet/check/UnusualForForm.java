@@ -28,7 +28,9 @@ final class UnusualForForm extends NamedRule {
                         + " of "
                         + Wording.valueAndPage(s)
                         + " is unusual for a "
-                        + (record.cell().form() == null ? "cell of this form" : record.cell().form() + " cell")
+                        + (record.cell().form() == null
+                            ? "cell of this form"
+                            : record.cell().form() + " cell")
                         + ", which has "
                         + Wording.withUnit(ranges.get(s.quantity()).text(4), s.unit())
                         + "; look at the unit, and whether it is a pack's."));

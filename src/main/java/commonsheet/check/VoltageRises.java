@@ -9,7 +9,9 @@ import java.util.stream.Stream;
 
 /** A discharge in whose course the voltage rises. */
 final class VoltageRises extends NamedRule {
-  /** In the cold and under load a cell warms itself and recovers at first; a share of the charge. */
+  /**
+   * In the cold and under load a cell warms itself and recovers at first; a share of the charge.
+   */
   private static final double RECOVERED = 0.4;
 
   /** Ripples of a traced line, in V, besides its uncertainty. */

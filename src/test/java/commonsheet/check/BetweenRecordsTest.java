@@ -34,8 +34,7 @@ class BetweenRecordsTest {
         between(
             Invented.sound().from("a.pdf", OTHER).record(),
             Invented.sound().butSays("mass", null, 46).record());
-    assertEquals(
-        List.of(Severity.NOTE), findings.stream().map(BetweenFinding::severity).toList());
+    assertEquals(List.of(Severity.NOTE), findings.stream().map(BetweenFinding::severity).toList());
   }
 
   @Test
@@ -47,13 +46,13 @@ class BetweenRecordsTest {
         between(one, Invented.sound().is("model", "TC-35E").butSays("mass", null, 48).record()));
     assertEquals(
         List.of(),
-        between(one, Invented.sound().butSays("capacity", NOMINAL, 2.4, "dischargeRate", 2).record()));
+        between(
+            one, Invented.sound().butSays("capacity", NOMINAL, 2.4, "dischargeRate", 2).record()));
   }
 
   @Test
   void notesOneSheetReadTwice() {
-    List<BetweenFinding> findings =
-        between(Invented.sound().record(), Invented.sound().record());
+    List<BetweenFinding> findings = between(Invented.sound().record(), Invented.sound().record());
     assertEquals(
         List.of("between/same-sheet"), findings.stream().map(BetweenFinding::rule).toList());
   }

@@ -116,7 +116,14 @@ final class Invented {
             new Curve.Uncertainty(0.005, 0.004),
             Method.VECTOR_CURVE,
             new Evidence(
-                2, List.of(1.0, 1.0, 9.0, 9.0), null, Method.VECTOR_CURVE, null, null, null, null,
+                2,
+                List.of(1.0, 1.0, 9.0, 9.0),
+                null,
+                Method.VECTOR_CURVE,
+                null,
+                null,
+                null,
+                null,
                 null),
             Standing.READ,
             List.of()));
@@ -126,21 +133,21 @@ final class Invented {
   CellRecord record() {
     CellRecord record = Records.with(statements.toArray(Statement[]::new));
     return new CellRecord(
-            record.schema(),
-            record.id(),
-            new Cell(
-                cell.get("maker"),
-                cell.get("model"),
-                cell.get("designation"),
-                cell.get("chemistry"),
-                cell.get("form"),
-                cell.get("sizeCode"),
-                null),
-            Records.source(file, sha256),
-            record.statements(),
-            curves,
-            List.of(),
-            record.review());
+        record.schema(),
+        record.id(),
+        new Cell(
+            cell.get("maker"),
+            cell.get("model"),
+            cell.get("designation"),
+            cell.get("chemistry"),
+            cell.get("form"),
+            cell.get("sizeCode"),
+            null),
+        Records.source(file, sha256),
+        record.statements(),
+        curves,
+        List.of(),
+        record.review());
   }
 
   /** The record of a reader that makes no mistake. */

@@ -50,9 +50,7 @@ class RulesTest {
   }
 
   private static void orders(Break of) {
-    of.by(
-        "order/cutoff-and-nominal-voltage",
-        r -> r.butSays("dischargeCutoffVoltage", null, 3.7));
+    of.by("order/cutoff-and-nominal-voltage", r -> r.butSays("dischargeCutoffVoltage", null, 3.7));
     of.by("order/nominal-and-charge-voltage", r -> r.butSays("chargeVoltage", null, 3.6));
     of.by(
         "order/standard-and-maximum-charge-current",
@@ -71,9 +69,7 @@ class RulesTest {
     of.by(
         "order/charge-and-discharge-temperature",
         r -> r.range("chargeTemperature", 0, 45).range("dischargeTemperature", 20, 60));
-    of.by(
-        "order/statistics",
-        r -> r.butSays("mass", MINIMUM, 47).says("mass", MAXIMUM, 45));
+    of.by("order/statistics", r -> r.butSays("mass", MINIMUM, 47).says("mass", MAXIMUM, 45));
     of.by(
         "order/statistics",
         r -> r.butSays("capacity", TYPICAL, 2.5).says("capacity", NOMINAL, 2.6));
@@ -118,8 +114,7 @@ class RulesTest {
     of.by("chemistry/nominal-voltage", r -> r.is("chemistry", "LiFePO4/graphite"));
     of.by("chemistry/charge-voltage", r -> lfp(r).butSays("chargeVoltage", null, 4.2));
     of.by("chemistry/charge-voltage", r -> r.is("chemistry", "NMC/LTO"));
-    of.by(
-        "chemistry/cutoff-voltage", r -> lfp(r).butSays("dischargeCutoffVoltage", null, 1.5));
+    of.by("chemistry/cutoff-voltage", r -> lfp(r).butSays("dischargeCutoffVoltage", null, 1.5));
     of.by(
         "chemistry/voltages-together",
         r -> r.is("chemistry", "Li-ion").butSays("nominalVoltage", NOMINAL, 3.2));
@@ -130,9 +125,7 @@ class RulesTest {
     of.by("size/designation", r -> r.is("designation", "IFR19/66"));
     of.by("size/designation", r -> r.is("designation", "INP9/35/66"));
     of.by("size/form", r -> r.says("thickness", null, 6));
-    of.by(
-        "resistance/impossible-drop",
-        r -> r.butSays("internalResistanceAC", MAXIMUM, 350));
+    of.by("resistance/impossible-drop", r -> r.butSays("internalResistanceAC", MAXIMUM, 350));
     of.by("resistance/drop", r -> r.says("internalResistanceDC", MAXIMUM, 200));
     of.by("resistance/dc-below-ac", r -> r.says("internalResistanceDC", MAXIMUM, 25));
   }
@@ -187,9 +180,7 @@ class RulesTest {
         r ->
             r.discharge(0.2, 25, SLOW)
                 .discharge(2, 25, 0, 3.95, 0.5, 3.7, 1.3, 3.75, 2.1, 3.5, 2.45, 2.75));
-    of.by(
-        "curve/voltage-rises",
-        r -> r.discharge(0.2, 25, 0, 4.15, 1.3, 3.4, 1.8, 3.6, 2.6, 2.75));
+    of.by("curve/voltage-rises", r -> r.discharge(0.2, 25, 0, 4.15, 1.3, 3.4, 1.8, 3.6, 2.6, 2.75));
     of.by("curve/ends-above-cutoff", r -> r.discharge(0.2, 25, 0, 4.15, 1.3, 3.65, 2.0, 3.3));
     of.by(
         "resistance/curves",

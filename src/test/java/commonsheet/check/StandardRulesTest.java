@@ -31,7 +31,8 @@ class StandardRulesTest {
   @Test
   void isToldInTheDocs() throws IOException {
     Map<String, String> told = new TreeMap<>();
-    Pattern row = Pattern.compile("\\| `([^`]+/[^`]+)` \\| (error|warning|note) \\| .+ \\| (.+) \\|");
+    Pattern row =
+        Pattern.compile("\\| `([^`]+/[^`]+)` \\| (error|warning|note) \\| .+ \\| (.+) \\|");
     Files.readString(Path.of("docs", "check.md"))
         .lines()
         .map(row::matcher)
