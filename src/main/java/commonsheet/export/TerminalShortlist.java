@@ -9,11 +9,10 @@ import commonsheet.quantity.PlainNumber;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Writes a shortlist for a terminal: the question, the answer, and what stands behind it. */
 public final class TerminalShortlist {
@@ -146,17 +145,39 @@ public final class TerminalShortlist {
   private List<String> notes() {
     Map<String, List<String>> cells = new LinkedHashMap<>();
     for (Contender each : contenders) {
-      Set<String> said = new LinkedHashSet<>();
-      SHOWN.forEach(shown -> said.addAll(each.cell().figure(shown.measure()).notes()));
+      String said = notes(each);
       if (!said.isEmpty()) {
         cells
-            .computeIfAbsent(String.join("; ", said), notes -> new ArrayList<>())
+            .computeIfAbsent(said, notes -> new ArrayList<>())
             .add(CellName.among(contenders, each));
       }
     }
     return cells.entrySet().stream()
-        .map(e -> String.join(", ", e.getValue()) + ": " + e.getKey())
+        .map(e -> String.join(", ", e.getValue()) + ": " + e.getKey() + ".")
         .toList();
+  }
+
+  /** The notes of one cell, each behind the figures that it is about. */
+  private static String notes(Contender contender) {
+    Map<String, List<String>> figures = new LinkedHashMap<>();
+    for (Shown shown : SHOWN) {
+      for (String note : contender.cell().figure(shown.measure()).notes()) {
+        figures.computeIfAbsent(note, n -> new ArrayList<>()).add(shown.head());
+      }
+    }
+    Map<String, List<String>> notes = new LinkedHashMap<>();
+    figures.forEach(
+        (note, about) ->
+            notes.computeIfAbsent(subject(about), s -> new ArrayList<>()).add(note));
+    return notes.entrySet().stream()
+        .map(e -> e.getKey() + String.join(", ", e.getValue()))
+        .collect(Collectors.joining("; "));
+  }
+
+  private static String subject(List<String> about) {
+    return about.size() == SHOWN.size()
+        ? ""
+        : String.join(", ", about).toLowerCase(Locale.ROOT) + ": ";
   }
 
   private List<String> sources() {
