@@ -102,31 +102,59 @@ class ReviewCommandTest {
     assertSentence(
         "the record \"tl-25\" has no s7; review show lists what it has",
         ExitStatus.USAGE,
-        "review", "confirm", record, "s7", "--by", "x");
+        "review",
+        "confirm",
+        record,
+        "s7",
+        "--by",
+        "x");
     assertSentence(
         "\"all\" names no statement or curve; name them as s3, c1 or s1-s12",
         ExitStatus.USAGE,
-        "review", "confirm", record, "all", "--by", "x");
+        "review",
+        "confirm",
+        record,
+        "all",
+        "--by",
+        "x");
     assertSentence(
         "say what the sheet says by --value, --range, --statistic, --condition or --label",
         ExitStatus.USAGE,
-        "review", "correct", record, "s1", "--by", "x");
+        "review",
+        "correct",
+        record,
+        "s1",
+        "--by",
+        "x");
     assertSentence(
         "\"warm\" is no condition; write it as temperature=25",
         ExitStatus.USAGE,
-        "review", "correct", record, "s1", "--condition", "warm", "--by", "x");
+        "review",
+        "correct",
+        record,
+        "s1",
+        "--condition",
+        "warm",
+        "--by",
+        "x");
     assertSentence(
         "the record \"tl-25\" has no open finding of the rule a/rule; review show lists what is"
             + " open",
         ExitStatus.USAGE,
-        "review", "accept", record, "a/rule", "--reason", "so", "--by", "x");
+        "review",
+        "accept",
+        record,
+        "a/rule",
+        "--reason",
+        "so",
+        "--by",
+        "x");
   }
 
   @Test
   void leavesARecordAloneThatWouldNotBeValid() throws Exception {
     String before = Files.readString(Path.of(record));
-    Run run =
-        Run.of("review", "correct", record, "s1", "--range", "3..2", "--by", "curator");
+    Run run = Run.of("review", "correct", record, "s1", "--range", "3..2", "--by", "curator");
     assertEquals(ExitStatus.NOT_WRITTEN, run.status());
     Run unknown =
         Run.of("review", "correct", record, "s1", "--condition", "wind=3", "--by", "curator");
@@ -184,9 +212,7 @@ class ReviewCommandTest {
     JsonNode json =
         new ObjectMapper()
             .readTree(
-                Run.of(
-                        "review", "list", "--missing", "mass", "--format", "json",
-                        folder.toString())
+                Run.of("review", "list", "--missing", "mass", "--format", "json", folder.toString())
                     .out());
     assertEquals(2, json.size());
     assertEquals("tl-25", json.get(0).get("id").asText());

@@ -50,7 +50,8 @@ class CanonicalJsonTest {
             java.nio.file.Files.readString(
                 java.nio.file.Path.of("src/test/resources/record/hashed.json")),
             "hashed.json");
-    assertEquals("fc2db4f40892e2a98ab272adff928013f4365d85e4c4114ae3bab79de6749c18", ContentHash.of(record));
+    assertEquals(
+        "fc2db4f40892e2a98ab272adff928013f4365d85e4c4114ae3bab79de6749c18", ContentHash.of(record));
   }
 
   @Test
@@ -59,11 +60,9 @@ class CanonicalJsonTest {
     CellRecord record = Records.with(mass);
     String hash = ContentHash.of(record);
     assertEquals(hash, ContentHash.of(record.with(Review.DRAFT.in(Review.REOPENED))));
+    assertNotEquals(hash, ContentHash.of(Records.with(Records.standing(mass, Standing.CONFIRMED))));
     assertNotEquals(
-        hash, ContentHash.of(Records.with(Records.standing(mass, Standing.CONFIRMED))));
-    assertNotEquals(
-        hash,
-        ContentHash.of(record.with(new Cell("Tarn", "TC", null, null, null, null, null))));
+        hash, ContentHash.of(record.with(new Cell("Tarn", "TC", null, null, null, null, null))));
   }
 
   private static String canonical(String json) throws Exception {

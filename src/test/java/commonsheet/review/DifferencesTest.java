@@ -45,8 +45,7 @@ class DifferencesTest {
     List<Differences.Pair> pairs =
         Differences.ofStatements(
             Records.with(mass("s1", 45)),
-            Records.with(
-                Records.standing(mass("s1", 54), Standing.REJECTED), mass("s2", 45)));
+            Records.with(Records.standing(mass("s1", 54), Standing.REJECTED), mass("s2", 45)));
     assertEquals(1, pairs.size());
     assertTrue(pairs.get(0).isSame());
   }

@@ -87,8 +87,7 @@ class SettlingTest {
             true,
             Map.of(Conditions.TEMPERATURE, 25.0),
             null);
-    Statement corrected =
-        BY_CURATOR.corrected(RECORD, "s2", correction, null).statement("s2");
+    Statement corrected = BY_CURATOR.corrected(RECORD, "s2", correction, null).statement("s2");
     assertEquals(List.of(2.5, 2.4, 2.6), values(corrected));
     assertNull(corrected.statistic());
     assertEquals(25, corrected.conditions().get(Conditions.TEMPERATURE));
@@ -96,8 +95,7 @@ class SettlingTest {
 
   @Test
   void correctsWhichCellItIs() throws Exception {
-    CellRecord after =
-        BY_CURATOR.corrected(RECORD, CellMember.named("cell.chemistry"), "LiFePO4");
+    CellRecord after = BY_CURATOR.corrected(RECORD, CellMember.named("cell.chemistry"), "LiFePO4");
     assertEquals("LiFePO4", after.cell().chemistry());
     assertEquals("was not read", after.review().steps().get(0).remark());
     assertValid(after);
@@ -108,12 +106,10 @@ class SettlingTest {
   void returnsWithARemarkThatStandsAsADoubt() throws Exception {
     CellRecord after = BY_REVIEWER.returned(RECORD, List.of("s1"), "is this the pack's?");
     assertEquals(Standing.UNSURE, after.statement("s1").standing());
-    assertEquals(
-        List.of("second reviewer: is this the pack's?"), after.statement("s1").doubts());
+    assertEquals(List.of("second reviewer: is this the pack's?"), after.statement("s1").doubts());
     assertTrue(Progress.of(after).unsettled().contains("s1"));
     assertValid(after);
-    assertThrows(
-        ReviewException.class, () -> BY_REVIEWER.returned(RECORD, List.of("s1"), " "));
+    assertThrows(ReviewException.class, () -> BY_REVIEWER.returned(RECORD, List.of("s1"), " "));
   }
 
   /** A range takes in what stands as read; the unsure is to be named by itself. */
@@ -133,8 +129,7 @@ class SettlingTest {
     Finding finding =
         new Finding("a/rule", Severity.ERROR, List.of("s1"), "The mass is odd.", "a source");
     CellRecord record = settled().withFindings(List.of(finding));
-    assertEquals(
-        List.of("an error is open, a/rule: The mass is odd."), Approval.obstacles(record));
+    assertEquals(List.of("an error is open, a/rule: The mass is odd."), Approval.obstacles(record));
     CellRecord after = BY_CURATOR.accepted(record, "a/rule", List.of(), "The maker prints it so.");
     assertEquals(List.of(), Approval.obstacles(after));
     assertEquals("The maker prints it so.", after.findings().get(0).accepted().reason());
@@ -149,12 +144,12 @@ class SettlingTest {
     ReviewException refused =
         assertThrows(
             ReviewException.class,
-            () -> Approval.given(BY_REVIEWER.confirmed(RECORD, List.of("s1")), REVIEWER, false, NOW));
+            () ->
+                Approval.given(BY_REVIEWER.confirmed(RECORD, List.of("s1")), REVIEWER, false, NOW));
     assertEquals(
         "the record \"tarn-cells-tc-26e\" is not approved: nobody has settled s2, s3",
         refused.getMessage());
-    assertThrows(
-        ReviewException.class, () -> Approval.given(Records.with(), REVIEWER, false, NOW));
+    assertThrows(ReviewException.class, () -> Approval.given(Records.with(), REVIEWER, false, NOW));
     CellRecord approved = Approval.given(settled(), REVIEWER, false, NOW);
     assertEquals(Review.APPROVED, approved.review().state());
     assertEquals(List.of(), Approval.faults(approved));
@@ -194,13 +189,13 @@ class SettlingTest {
     CellRecord changed = BY_CURATOR.rejected(approved, List.of("s1"), "of the pack");
     assertEquals(Review.REOPENED, changed.review().state());
     assertEquals(
-        List.of("its content has changed since second reviewer approved it at 2026-05-03T10:15:00Z"),
+        List.of(
+            "its content has changed since second reviewer approved it at 2026-05-03T10:15:00Z"),
         Approval.faults(changed));
     assertEquals(
         ReviewStep.Kind.REOPENED,
         changed.review().steps().get(changed.review().steps().size() - 2).step());
-    assertEquals(
-        Review.APPROVED, Approval.given(changed, REVIEWER, false, NOW).review().state());
+    assertEquals(Review.APPROVED, Approval.given(changed, REVIEWER, false, NOW).review().state());
   }
 
   /** A value changed in the file by hand, with an editor. */
@@ -248,11 +243,9 @@ class SettlingTest {
             List.of());
     CellRecord record = Records.with(CAPACITY, derived);
     assertEquals(List.of("s2"), Progress.of(record).unsettled());
+    assertEquals(List.of(), Progress.of(BY_REVIEWER.confirmed(record, List.of("s2"))).unsettled());
     assertEquals(
-        List.of(), Progress.of(BY_REVIEWER.confirmed(record, List.of("s2"))).unsettled());
-    assertEquals(
-        List.of("s9"),
-        Progress.of(BY_REVIEWER.rejected(record, List.of("s2"), null)).unsettled());
+        List.of("s9"), Progress.of(BY_REVIEWER.rejected(record, List.of("s2"), null)).unsettled());
   }
 
   @Test
