@@ -14,6 +14,7 @@ import java.util.Set;
 /** The notes of a report's figures, each sentence once, numbered from 1 in order of mention. */
 final class Footnotes {
   private final Map<String, Integer> numbers = new LinkedHashMap<>();
+
   /** The numbers of a figure's notes; notes seen for the first time get the next numbers. */
   List<Integer> numbers(Figure figure) {
     return figure.notes().stream()
@@ -37,7 +38,8 @@ final class Footnotes {
         Figure figure = cell.figure(measure);
         if (!figure.isKnown() || figure.unsure()) {
           for (String note : figure.notes()) {
-            about.computeIfAbsent(Printed.clean(note), n -> new LinkedHashSet<>())
+            about
+                .computeIfAbsent(Printed.clean(note), n -> new LinkedHashSet<>())
                 .add(cell.shortName());
           }
         }

@@ -100,7 +100,9 @@ record PackageTable<T>(
     }
     if (!field.constraints().isEmpty()) {
       ObjectNode constraints = node.putObject("constraints");
-      field.constraints().forEach((name, bound) -> constraints.set(name, MAPPER.valueToTree(bound)));
+      field
+          .constraints()
+          .forEach((name, bound) -> constraints.set(name, MAPPER.valueToTree(bound)));
     }
   }
 }

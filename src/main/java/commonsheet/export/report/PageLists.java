@@ -143,7 +143,9 @@ final class PageLists {
               source.pageList(),
               SheetUsed.approval(cell)));
     }
-    table(List.of("Maker", "Sheet", "Document", "Revision", "Date", "Pages", "State of the record"), rows);
+    table(
+        List.of("Maker", "Sheet", "Document", "Revision", "Date", "Pages", "State of the record"),
+        rows);
   }
 
   private static List<String> row(ReportedCell cell, String... texts) {

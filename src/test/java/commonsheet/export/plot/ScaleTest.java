@@ -14,7 +14,8 @@ class ScaleTest {
   void ticksAreRoundNumbersWithEqualDecimals() {
     assertEquals(
         List.of("3.0", "3.2", "3.4", "3.6", "3.8", "4.0", "4.2"), texts(Scale.over(3.0, 4.15, 7)));
-    assertEquals(List.of("0", "5", "10", "15", "20", "25", "30", "35"), texts(Scale.over(0, 34, 7)));
+    assertEquals(
+        List.of("0", "5", "10", "15", "20", "25", "30", "35"), texts(Scale.over(0, 34, 7)));
     assertEquals(List.of("0", "500", "1000"), texts(Scale.over(0, 1000, 3)));
     assertEquals(List.of("-0.4", "-0.2", "0.0", "0.2"), texts(Scale.over(-0.3, 0.2, 3)));
   }

@@ -65,8 +65,7 @@ class DataPackageTest {
   @Test
   void figuresComeBackAsTheyWere() throws IOException {
     Report report = ShortlistExamples.boat();
-    List<CSVRecord> rows =
-        ReportFormatTest.rows(DataPackage.files(report).get("figures.csv"));
+    List<CSVRecord> rows = ReportFormatTest.rows(DataPackage.files(report).get("figures.csv"));
     int read = 0;
     for (ReportedCell cell : report.cells()) {
       for (Measure measure : Measure.values()) {
@@ -74,7 +73,8 @@ class DataPackageTest {
         for (CSVRecord row : rows) {
           if (row.get("cell").equals(cell.record().id())
               && row.get("measure").equals(measure.label())) {
-            assertEquals(figure.value() == null ? "" : Numbers.text(figure.value()), row.get("value"));
+            assertEquals(
+                figure.value() == null ? "" : Numbers.text(figure.value()), row.get("value"));
             assertEquals(String.join("; ", figure.from()), row.get("from"));
             assertEquals(measure.unit(), row.get("unit"));
             read++;

@@ -117,7 +117,8 @@ class ReportFormatTest {
     Path none = write(folder.resolve("none.json"), ShortlistExamples.empty());
     Path broken = folder.resolve("broken.json");
     Files.writeString(
-        broken, Files.readString(boat).replaceFirst("\"origin\": \"bounded\"", "\"origin\": \"x\""));
+        broken,
+        Files.readString(boat).replaceFirst("\"origin\": \"bounded\"", "\"origin\": \"x\""));
     List<Boolean> valid =
         IndependentValidator.verdicts(
                 Path.of("schemas", "comparison.schema.json"), List.of(boat, load, none, broken))
@@ -184,8 +185,9 @@ class ReportFormatTest {
       if (file.getKey().endsWith(".xlsx")) {
         unzip(file.getValue()).values().forEach(part -> all.append(part.replace("&#xb0;", "°")));
       } else if (file.getKey().endsWith(".svg")) {
-        all.append(new String(file.getValue(), StandardCharsets.UTF_8)
-            .replaceAll("</text><text[^>]*>", " "));
+        all.append(
+            new String(file.getValue(), StandardCharsets.UTF_8)
+                .replaceAll("</text><text[^>]*>", " "));
       } else {
         all.append(new String(file.getValue(), StandardCharsets.UTF_8));
       }

@@ -106,8 +106,7 @@ class ReportPageTest {
     List<ReportedCell> many = new ArrayList<>();
     for (int rank = 1; rank <= 12; rank++) {
       ReportedCell first = boat.cells().get(0);
-      many.add(
-          new ReportedCell(rank, first.contender(), first.discharges(), first.delivered()));
+      many.add(new ReportedCell(rank, first.contender(), first.discharges(), first.delivered()));
     }
     ReportCharts charts = new ReportCharts(new Report(boat.shortlist(), many));
     charts.plots().forEach(plot -> assertEquals(8, plot.series().size()));

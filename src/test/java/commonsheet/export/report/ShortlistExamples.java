@@ -90,8 +90,7 @@ final class ShortlistExamples {
             of("between the curves at 5 A and 10 A"),
             false));
     figures.put(
-        Measure.DELIVERED_ENERGY,
-        new Figure(10.1, 9.7, 10.4, Origin.CURVE, of("c2"), of(), false));
+        Measure.DELIVERED_ENERGY, new Figure(10.1, 9.7, 10.4, Origin.CURVE, of("c2"), of(), false));
     figures.put(
         Measure.DELIVERED_SPECIFIC_ENERGY,
         new Figure(210.4, null, null, Origin.DERIVED, of("c2", "s2"), of(model), true));
@@ -100,8 +99,11 @@ final class ShortlistExamples {
         new Figure(null, 2.9, null, Origin.BOUNDED, of("c2"), of("at least this"), false));
     figures.put(
         Measure.HEAT, new Figure(1.6, 1.2, 2.1, Origin.MODELLED, of("s1"), of("a model"), true));
-    CellRecord record = record("heron-26", model, new Review("approved", null, null, "A. Keeper",
-        "2031-06-01T10:00:00Z", null));
+    CellRecord record =
+        record(
+            "heron-26",
+            model,
+            new Review("approved", null, null, "A. Keeper", "2031-06-01T10:00:00Z", null));
     Contender contender =
         new Contender(
             new CellFigures(record, CONDITION, figures),
@@ -135,8 +137,15 @@ final class ShortlistExamples {
     Cell cell = new Cell("Tarn Cells", model, null, "Li-ion", "cylindrical", "18650", null);
     Source source =
         new Source(
-            "Heron data sheet", "H-26-01", "3", "2031-05-17", id + ".pdf",
-            "9f86d081884c7d659a2feaa0c55ad015a3bf4f1b2b0b822cd15d6c15b0f00a08", 9, "en", null);
+            "Heron data sheet",
+            "H-26-01",
+            "3",
+            "2031-05-17",
+            id + ".pdf",
+            "9f86d081884c7d659a2feaa0c55ad015a3bf4f1b2b0b822cd15d6c15b0f00a08",
+            9,
+            "en",
+            null);
     return new CellRecord(
         CellRecord.SCHEMA,
         id,
@@ -155,8 +164,18 @@ final class ShortlistExamples {
 
   private static Curve curve(String id, int page) {
     return new Curve(
-        id, "discharge", id, null, null, null, null, null, Method.VECTOR_CURVE, at(page),
-        Standing.READ, null);
+        id,
+        "discharge",
+        id,
+        null,
+        null,
+        null,
+        null,
+        null,
+        Method.VECTOR_CURVE,
+        at(page),
+        Standing.READ,
+        null);
   }
 
   private static Evidence at(int page) {
@@ -187,8 +206,7 @@ final class ShortlistExamples {
   private static PackFigures pack() {
     Figure some = new Figure(5.62, 5.5, 5.74, Origin.DERIVED, of("c2"), of(), false);
     Figure none = Figure.absent("no cruise speed is given");
-    return new PackFigures(
-        some, some, some, some, some, some, some, some, some, some, some, none);
+    return new PackFigures(some, some, some, some, some, some, some, some, some, some, some, none);
   }
 
   @SafeVarargs
