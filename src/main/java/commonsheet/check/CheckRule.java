@@ -3,6 +3,7 @@ package commonsheet.check;
 import commonsheet.record.CellRecord;
 import commonsheet.record.Finding;
 import commonsheet.record.Severity;
+import java.util.List;
 import java.util.stream.Stream;
 
 /**
@@ -24,4 +25,9 @@ public interface CheckRule {
 
   /** Its findings in a record, in the order of the statements; none where all is well. */
   Stream<Finding> examine(CellRecord record);
+
+  /** A finding of this rule. */
+  default Finding finding(List<String> about, String message) {
+    return new Finding(id(), severity(), about.stream().distinct().toList(), message, source());
+  }
 }

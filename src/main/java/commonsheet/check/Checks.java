@@ -45,4 +45,14 @@ public final class Checks {
   public List<Finding> examine(CellRecord record) {
     return rules.stream().flatMap(rule -> rule.examine(record)).toList();
   }
+
+  /** Every rule of the project between records. */
+  public static List<RecordsRule> between() {
+    return StandardRules.BETWEEN;
+  }
+
+  /** What the rules between records find, in the order of the rules. */
+  public static List<BetweenFinding> between(List<CellRecord> records) {
+    return StandardRules.BETWEEN.stream().flatMap(rule -> rule.examine(records)).toList();
+  }
 }

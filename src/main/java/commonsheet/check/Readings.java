@@ -4,6 +4,7 @@ import commonsheet.record.CellRecord;
 import commonsheet.record.Method;
 import commonsheet.record.Standing;
 import commonsheet.record.Statement;
+import java.util.List;
 import java.util.stream.Stream;
 
 /** The statements that say what the sheet says. */
@@ -15,5 +16,10 @@ final class Readings {
     return record.statements().stream()
         .filter(statement -> statement.standing() != Standing.REJECTED)
         .filter(statement -> statement.evidence().method() != Method.DERIVED);
+  }
+
+  /** Those of one quantity. */
+  static List<Statement> of(CellRecord record, String quantity) {
+    return of(record).filter(s -> s.quantity().equals(quantity)).toList();
   }
 }

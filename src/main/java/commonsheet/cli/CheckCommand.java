@@ -9,6 +9,7 @@ import commonsheet.record.Severity;
 import commonsheet.record.StoredRecord;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -52,10 +53,12 @@ final class CheckCommand implements Callable<Integer> {
     PrintWriter err = spec.commandLine().getErr();
     RecordFiles files = RecordFiles.read(arguments, err);
     CheckReport report = new CheckReport(out, format);
+    List<CellRecord> all = new ArrayList<>();
     boolean failed = false;
     for (StoredRecord stored : files.records()) {
       CellRecord checked = Checks.standard().applied(stored.record());
       report.record(stored.file(), checked);
+      all.add(checked);
       if (write && !checked.equals(stored.record())) {
         try {
           RecordStore.save(stored, checked);
@@ -65,6 +68,7 @@ final class CheckCommand implements Callable<Integer> {
         }
       }
     }
+    Checks.between(all).forEach(report::between);
     report.end();
     err.flush();
     if (failed) {

@@ -3,6 +3,7 @@ package commonsheet.cli;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import commonsheet.check.BetweenFinding;
 import commonsheet.record.CellRecord;
 import commonsheet.record.Finding;
 import java.io.PrintWriter;
@@ -35,6 +36,30 @@ final class CheckReport {
       } else {
         out.println(file + ": " + FindingLine.of(finding));
       }
+    }
+  }
+
+  /** A finding between two records. */
+  void between(BetweenFinding finding) {
+    open++;
+    if (format == OutputFormat.JSON) {
+      ObjectNode node = all.addObject();
+      node.set("records", MAPPER.valueToTree(finding.records()));
+      node.put("rule", finding.rule());
+      node.put("severity", finding.severity().name().toLowerCase(Locale.ROOT));
+      node.set("about", MAPPER.valueToTree(finding.about()));
+      node.put("message", finding.message());
+      node.put("source", finding.source());
+    } else {
+      out.println(
+          String.join(" and ", finding.records())
+              + ": "
+              + finding.severity().name().toLowerCase(Locale.ROOT)
+              + " "
+              + finding.rule()
+              + (finding.about().isEmpty() ? "" : " (" + String.join(", ", finding.about()) + ")")
+              + ": "
+              + finding.message());
     }
   }
 

@@ -33,7 +33,6 @@ final class ReviewCommand implements Runnable {
   @Override
   public void run() {
     throw new CommandLine.ParameterException(
-        spec.commandLine(),
-        "say what to do: " + String.join(", ", spec.subcommands().keySet()));
+        spec.commandLine(), "say what to do: " + String.join(", ", spec.subcommands().keySet()));
   }
 }

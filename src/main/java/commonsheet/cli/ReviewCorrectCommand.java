@@ -73,8 +73,7 @@ final class ReviewCorrectCommand implements Callable<Integer> {
   public Integer call() throws CommandException {
     PrintWriter out = spec.commandLine().getOut();
     CellRecord record = work.change(this::corrected);
-    out.println(
-        CellMember.isMeant(id) ? id + " " + text : PartLine.of(record, id));
+    out.println(CellMember.isMeant(id) ? id + " " + text : PartLine.of(record, id));
     ReviewWork.tellProgress(record, out);
     return ExitStatus.DONE;
   }

@@ -53,7 +53,7 @@ final class StatementLine {
     return number(value) + (bounded ? " [" + bounds + "]" : "");
   }
 
-  /** Such as {@code  (dischargeRate 0.2)}, with the space before it; nothing for none. */
+  /** Such as {@code (dischargeRate 0.2)}, with the space before it; nothing for none. */
   static String conditions(Conditions conditions) {
     return conditions.isEmpty()
         ? ""

@@ -5,6 +5,7 @@ import commonsheet.chart.derived.Tracing;
 import commonsheet.chart.overlay.Figure;
 import commonsheet.chart.points.MeasuredLog;
 import commonsheet.chart.points.PlacedPoints;
+import commonsheet.check.Checks;
 import commonsheet.columns.ColumnException;
 import commonsheet.record.CellRecord;
 import commonsheet.record.Curve;
@@ -92,7 +93,11 @@ final class TraceCommand implements Callable<Integer> {
     List<CellRecord> traced = withOwn(Tracing.applied(base, outcome.charts(), page), own);
     PrintWriter out = spec.commandLine().getOut();
     for (CellRecord record : traced) {
-      report(records, record, Figure.of(outcome.charts(), record.curves()), out);
+      report(
+          records,
+          Checks.standard().applied(record),
+          Figure.of(outcome.charts(), record.curves()),
+          out);
     }
     out.flush();
     return ExitStatus.DONE;

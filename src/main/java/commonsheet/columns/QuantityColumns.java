@@ -34,8 +34,9 @@ public final class QuantityColumns {
           "there is no column for the "
               + quantity
               + (there.isEmpty()
-                  ? "; a line has to name the columns, such as Test Time / s,Current / A,Voltage / V"
-                  : " among " + String.join(", ", there) + "; " + advice));
+                  ? "; a line has to name the columns, such as Test Time / s,Current / A,Voltage / V; "
+                  : " among " + String.join(", ", there) + "; ")
+              + advice);
     }
     return column;
   }

@@ -52,8 +52,9 @@ record Judge(double asked, double peak) {
     if (rating.unsure()) {
       words.add("the rating is unsure" + (rating.notes().isEmpty() ? "" : ": " + note(rating)));
     }
-    if (peak > least * (1 + EQUAL)) {
-      words.add(pulse(cell.figure(Measure.PULSE_RATING)));
+    Figure pulse = cell.figure(Measure.PULSE_RATING);
+    if (peak > least * (1 + EQUAL) && least(pulse) != null) {
+      words.add(pulse(least(pulse)));
     }
     return new Judgement(verdict(margin), margin, String.join("; ", words));
   }
@@ -98,11 +99,7 @@ record Judge(double asked, double peak) {
         : percent < 0.1 ? "less than 0.1" : PlainNumber.of(percent, 1);
   }
 
-  private String pulse(Figure pulse) {
-    Double rated = least(pulse);
-    if (rated == null) {
-      return "the peak of " + ampere(peak) + " lies above it, and no pulse rating is known";
-    }
+  private String pulse(double rated) {
     return rated >= peak * (1 - EQUAL)
         ? "its pulse rating of "
             + ampere(rated)

@@ -5,6 +5,7 @@ import commonsheet.record.Standing;
 import commonsheet.record.Statement;
 import commonsheet.record.Statistic;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -78,10 +79,12 @@ final class PackSums {
    */
   private static Figure chargeVoltage(CellRecord record) {
     Optional<Statement> stated =
-        record.statements().stream()
-            .filter(s -> s.quantity().equals("chargeVoltage") && s.value() != null)
-            .filter(s -> s.standing() != Standing.REJECTED)
-            .min(PackSums::usualFirst);
+        StatedChoice.printed(record, "chargeVoltage")
+            .filter(s -> s.value() != null)
+            .min(
+                Comparator.<Statement>comparingInt(s -> StatedChoice.rank(s.standing()))
+                    .thenComparing(s -> s.statistic() == Statistic.MAXIMUM)
+                    .thenComparing(Statement::value));
     return stated
         .map(
             s ->
@@ -94,14 +97,6 @@ final class PackSums {
                     s.doubts(),
                     s.standing() == Standing.UNSURE))
         .orElseGet(() -> Figure.absent("the sheet gives no charge voltage"));
-  }
-
-  private static int usualFirst(Statement first, Statement second) {
-    boolean limit = first.statistic() == Statistic.MAXIMUM;
-    boolean otherLimit = second.statistic() == Statistic.MAXIMUM;
-    return limit == otherLimit
-        ? Double.compare(first.value(), second.value())
-        : Boolean.compare(limit, otherLimit);
   }
 
   private static Figure share(double current, Figure rating) {

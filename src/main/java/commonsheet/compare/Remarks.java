@@ -5,7 +5,7 @@ import commonsheet.record.Cell;
 import commonsheet.record.CellRecord;
 import commonsheet.record.Conditions;
 import commonsheet.record.Curve;
-import commonsheet.record.Standing;
+import commonsheet.record.Statement;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -22,6 +22,12 @@ final class Remarks {
    * nothing is delivered. For others it is 0.83 at the usual 3.0 V of 3.6 V.
    */
   private static final double PLATEAU = 0.88;
+
+  /**
+   * Nominal voltages below this are those of iron phosphate and titanate cells, 3.2 to 3.3 and
+   * 2.4 V; those of the others are 3.6 V and more (manufacturers' tables).
+   */
+  private static final double PHOSPHATE = 3.4;
 
   private static final int DIGITS = 4;
 
@@ -106,18 +112,26 @@ final class Remarks {
   }
 
   private static Double lowestEnd(CellRecord record) {
-    return record.statements().stream()
-        .filter(s -> s.quantity().equals("dischargeCutoffVoltage"))
-        .filter(s -> s.standing() != Standing.REJECTED && s.value() != null)
-        .map(s -> s.value())
+    return StatedChoice.printed(record, "dischargeCutoffVoltage")
+        .filter(s -> s.value() != null)
+        .map(Statement::value)
         .min(Double::compare)
         .orElse(null);
   }
 
-  /** Cells are full at voltages of their own; a curve from a lower one than another says less. */
+  /**
+   * Of cells that can be charged alike, one whose curves start from a lower voltage shows less of
+   * what it has. Iron phosphate and titanate cells are full at voltages of their own.
+   */
   private void chargeVoltages() {
     Map<String, TreeSet<String>> voltages =
-        by(c -> stated(c, Conditions.CHARGE_VOLTAGE, "V", condition.tolerance().voltage()));
+        by(
+            c -> {
+              Double nominal = c.figure(Measure.NOMINAL_VOLTAGE).value();
+              return nominal != null && nominal < PHOSPHATE
+                  ? null
+                  : stated(c, Conditions.CHARGE_VOLTAGE, "V", condition.tolerance().voltage());
+            });
     if (voltages.size() > 1) {
       sentences.add(
           "The curves start from different charge voltages ("

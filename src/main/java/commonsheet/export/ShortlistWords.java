@@ -19,10 +19,10 @@ public final class ShortlistWords {
 
   private ShortlistWords() {}
 
-  /** The condition, such as {@code 7.8 A per cell, down to 3 V, at 23 °C}. */
+  /** The condition, such as {@code 7.8 A on each cell, down to 3 V, at 23 °C}. */
   public static String condition(Condition condition) {
     return load(condition.load())
-        + " per cell, down to "
+        + " on each cell, down to "
         + number(condition.cutoffVoltage())
         + " V, at "
         + number(condition.temperature())
@@ -52,7 +52,7 @@ public final class ShortlistWords {
           + number(load.averageCurrent())
           + " A with a peak of "
           + number(load.peak())
-          + " A,";
+          + " A";
     }
     List<String> parts = new ArrayList<>();
     for (Load.Share share : shares) {

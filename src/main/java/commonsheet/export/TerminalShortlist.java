@@ -8,12 +8,8 @@ import commonsheet.compare.Verdict;
 import commonsheet.quantity.PlainNumber;
 import java.io.IOException;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import java.util.Set;
 
 /** Writes a shortlist for a terminal: the question, the answer, and what stands behind it. */
 public final class TerminalShortlist {
@@ -21,7 +17,11 @@ public final class TerminalShortlist {
   private static final int NARROWEST = 60;
 
   /** A column of numbers under a head that is short enough for a terminal. */
-  private record Shown(Measure measure, String head) {}
+  private record Shown(Measure measure, String... head) {
+    String name() {
+      return String.join("", head).replace("-", "").toLowerCase(Locale.ROOT);
+    }
+  }
 
   private static final List<Shown> SHOWN =
       List.of(
@@ -32,7 +32,7 @@ public final class TerminalShortlist {
           new Shown(Measure.LOWEST_VOLTAGE, "Lowest"),
           new Shown(Measure.VOLTAGE_DROP, "Drop"),
           new Shown(Measure.HEAT, "Heat"),
-          new Shown(Measure.CURVE_RESISTANCE, "Resistance"));
+          new Shown(Measure.CURVE_RESISTANCE, "Resist-", "ance"));
 
   private static final double PERCENT = 100;
 
@@ -71,7 +71,7 @@ public final class TerminalShortlist {
     if (shortlist.requirement() != null) {
       new PackTable(shortlist).write(width, out);
     }
-    section("How the figures were got", notes());
+    section("How the figures were got", notes().lines());
     section("What cannot be set side by side", shortlist.remarks());
     section("Sources", sources());
     out.append('\n');
@@ -135,28 +135,26 @@ public final class TerminalShortlist {
     }
   }
 
-  private TextTable.Column column(Measure measure, String head) {
+  private TextTable.Column column(Measure measure, String... head) {
+    List<String> lines = new ArrayList<>(List.of(head));
+    lines.add(MeasureHead.unit(measure.unit()));
     return new TextTable.Column(
-        List.of(head, MeasureHead.unit(measure.unit())),
+        lines,
         contenders.stream().map(c -> FigureText.of(c.cell().figure(measure))).toList(),
         true);
   }
 
-  /** What was done and what is missing; cells of which the same is said stand together. */
-  private List<String> notes() {
-    Map<String, List<String>> cells = new LinkedHashMap<>();
+  private FigureNotes notes() {
+    FigureNotes notes = new FigureNotes();
     for (Contender each : contenders) {
-      Set<String> said = new LinkedHashSet<>();
-      SHOWN.forEach(shown -> said.addAll(each.cell().figure(shown.measure()).notes()));
-      if (!said.isEmpty()) {
-        cells
-            .computeIfAbsent(String.join("; ", said), notes -> new ArrayList<>())
-            .add(CellName.among(contenders, each));
+      for (Shown shown : SHOWN) {
+        notes.add(
+            CellName.among(contenders, each),
+            shown.name(),
+            each.cell().figure(shown.measure()).notes());
       }
     }
-    return cells.entrySet().stream()
-        .map(e -> String.join(", ", e.getValue()) + ": " + e.getKey())
-        .toList();
+    return notes;
   }
 
   private List<String> sources() {

@@ -92,22 +92,55 @@ public record Curve(
       Standing standing,
       List<String> doubts) {
     this(
-        id, kind, label, conditions, x, y, points, uncertainty, method, evidence, standing, doubts,
+        id,
+        kind,
+        label,
+        conditions,
+        x,
+        y,
+        points,
+        uncertainty,
+        method,
+        evidence,
+        standing,
+        doubts,
         null);
   }
 
   /** The same curve under other conditions. */
   public Curve with(Conditions others) {
     return new Curve(
-        id, kind, label, others, x, y, points, uncertainty, method, evidence, standing, doubts,
+        id,
+        kind,
+        label,
+        others,
+        x,
+        y,
+        points,
+        uncertainty,
+        method,
+        evidence,
+        standing,
+        doubts,
         original);
   }
 
   /** The same curve under another id. */
   public Curve named(String other) {
     return new Curve(
-        other, kind, label, conditions, x, y, points, uncertainty, method, evidence, standing,
-        doubts, original);
+        other,
+        kind,
+        label,
+        conditions,
+        x,
+        y,
+        points,
+        uncertainty,
+        method,
+        evidence,
+        standing,
+        doubts,
+        original);
   }
 
   /** The same curve, unsure for one more reason. */
@@ -120,7 +153,18 @@ public record Curve(
   /** The same curve with another standing and other doubts. */
   public Curve standing(Standing other, List<String> reasons) {
     return new Curve(
-        id, kind, label, conditions, x, y, points, uncertainty, method, evidence, other, reasons,
+        id,
+        kind,
+        label,
+        conditions,
+        x,
+        y,
+        points,
+        uncertainty,
+        method,
+        evidence,
+        other,
+        reasons,
         original);
   }
 
@@ -128,7 +172,18 @@ public record Curve(
   public Curve corrected(String newLabel, Conditions others) {
     Original before = original == null ? new Original(label, conditions, null) : original;
     return new Curve(
-        id, kind, newLabel, others, x, y, points, uncertainty, method, evidence,
-        Standing.CORRECTED, List.of(), before);
+        id,
+        kind,
+        newLabel,
+        others,
+        x,
+        y,
+        points,
+        uncertainty,
+        method,
+        evidence,
+        Standing.CORRECTED,
+        List.of(),
+        before);
   }
 }

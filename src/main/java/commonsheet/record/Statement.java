@@ -49,14 +49,34 @@ public record Statement(
       Standing standing,
       List<String> doubts) {
     this(
-        id, quantity, statistic, value, low, high, unit, conditions, evidence, standing, doubts,
+        id,
+        quantity,
+        statistic,
+        value,
+        low,
+        high,
+        unit,
+        conditions,
+        evidence,
+        standing,
+        doubts,
         null);
   }
 
   /** The same statement with another standing and other doubts. */
   public Statement standing(Standing other, List<String> reasons) {
     return new Statement(
-        id, quantity, statistic, value, low, high, unit, conditions, evidence, other, reasons,
+        id,
+        quantity,
+        statistic,
+        value,
+        low,
+        high,
+        unit,
+        conditions,
+        evidence,
+        other,
+        reasons,
         original);
   }
 }

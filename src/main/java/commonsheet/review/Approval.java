@@ -46,9 +46,7 @@ public final class Approval {
   private static Stream<String> preparers(Review review) {
     return Stream.concat(
         Stream.ofNullable(review.preparedBy()),
-        review.steps().stream()
-            .filter(step -> step.step().isPreparation())
-            .map(ReviewStep::by));
+        review.steps().stream().filter(step -> step.step().isPreparation()).map(ReviewStep::by));
   }
 
   /**

@@ -55,7 +55,9 @@ public record Correction(
     Double newValue = value == null ? before.value() : value;
     boolean tolerance = value != null && bounds == null && before.value() != null;
     Bounds newBounds =
-        bounds != null ? bounds : tolerance ? moved(before) : new Bounds(before.low(), before.high());
+        bounds != null
+            ? bounds
+            : tolerance ? moved(before) : new Bounds(before.low(), before.high());
     if (newValue == null && newBounds.low() == null) {
       throw new ReviewException(before.id() + " would have neither a value nor a range");
     }

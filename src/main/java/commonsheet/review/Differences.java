@@ -92,7 +92,9 @@ public final class Differences {
     return pairs;
   }
 
-  /** The curves that one of two records has and the other has not, by kind, label and conditions. */
+  /**
+   * The curves that one of two records has and the other has not, by kind, label and conditions.
+   */
   public static List<Curve> onlyIn(CellRecord first, CellRecord second) {
     return first.curves().stream()
         .filter(c -> c.standing() != Standing.REJECTED)

@@ -22,11 +22,14 @@ public record Person(String name) {
       throw new IllegalArgumentException("say who you are by --by NAME");
     }
     if (name.length() > LONGEST || name.chars().anyMatch(Character::isISOControl)) {
-      throw new IllegalArgumentException("a name is one line of at most " + LONGEST + " characters");
+      throw new IllegalArgumentException(
+          "a name is one line of at most " + LONGEST + " characters");
     }
   }
 
-  /** Whether another name is the same person's: letter case and spaces do not tell persons apart. */
+  /**
+   * Whether another name is the same person's: letter case and spaces do not tell persons apart.
+   */
   public boolean is(String other) {
     return other != null && folded(name).equals(folded(other));
   }

@@ -48,7 +48,11 @@ public record Settling(Person person, Instant at) {
         record
             .withStatements(
                 record.statements().stream()
-                    .map(s -> ids.contains(s.id()) ? s.standing(Standing.UNSURE, more(s.doubts(), doubt)) : s)
+                    .map(
+                        s ->
+                            ids.contains(s.id())
+                                ? s.standing(Standing.UNSURE, more(s.doubts(), doubt))
+                                : s)
                     .toList())
             .withCurves(
                 record.curves().stream()
@@ -120,8 +124,7 @@ public record Settling(Person person, Instant at) {
               + (about.isEmpty() ? "" : " about " + String.join(", ", about))
               + "; review show lists what is open");
     }
-    return stepped(
-        record.withFindings(findings), ReviewStep.Kind.ACCEPTED, concerned, rule, why);
+    return stepped(record.withFindings(findings), ReviewStep.Kind.ACCEPTED, concerned, rule, why);
   }
 
   /** Says that the person has prepared the record for a reviewer. */
@@ -169,8 +172,7 @@ public record Settling(Person person, Instant at) {
     }
     return record.with(
         review.with(
-            new ReviewStep(
-                kind, person.name(), at.toString(), about, rule, blankToNull(remark))));
+            new ReviewStep(kind, person.name(), at.toString(), about, rule, blankToNull(remark))));
   }
 
   private static List<String> more(List<String> doubts, String doubt) {

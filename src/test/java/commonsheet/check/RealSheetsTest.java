@@ -4,21 +4,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import commonsheet.record.CellRecord;
-import commonsheet.record.Conditions;
 import commonsheet.record.Finding;
-import commonsheet.record.Records;
-import commonsheet.record.Standing;
-import commonsheet.record.Statement;
-import commonsheet.record.Statistic;
-import java.io.IOException;
+import commonsheet.record.Severity;
+import commonsheet.score.Truth;
+import commonsheet.score.TruthException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVParser;
-import org.apache.commons.csv.CSVRecord;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
@@ -27,22 +21,6 @@ import org.junit.jupiter.api.Test;
  * and nothing else.
  */
 class RealSheetsTest {
-  /** Sheets that do not contradict themselves, as far as these rules look. */
-  private static final List<String> CONSISTENT =
-      List.of(
-          "bilingual",
-          "bilingual-scan",
-          "clause-bilingual-boxed",
-          "clause-bilingual-images",
-          "clause-pouch-ruled",
-          "drawing-unruled-text",
-          "latex-shared-numbers",
-          "leaflet-outlined-text",
-          "leaflet-vector-charts",
-          "merged-cells-lfp",
-          "pouch-three-pages",
-          "two-tables-by-rate");
-
   private Path sheets;
 
   @BeforeEach
@@ -52,11 +30,27 @@ class RealSheetsTest {
     sheets = Path.of(folder);
   }
 
+  /**
+   * What is to be looked at in them, besides notes. Fullwat LP603449: 600 mΩ at most for a pouch
+   * cell of 1.1 Ah that gives 2.1 A.
+   */
   @Test
-  void findsNothingInConsistentSheets() throws IOException {
-    for (String sheet : CONSISTENT) {
-      assertEquals(List.of(), Checks.standard().examine(record(sheet)), sheet);
+  void findsNothingElseInTheSheets() throws Exception {
+    List<String> found = new ArrayList<>();
+    try (Stream<Path> files = Files.list(sheets)) {
+      for (Path file : files.filter(f -> f.toString().endsWith(".truth.csv")).sorted().toList()) {
+        for (Finding finding : Checks.standard().examine(Invented.of(Truth.load(file)))) {
+          if (finding.severity() != Severity.NOTE) {
+            found.add(file.getFileName() + " " + finding.rule());
+          }
+        }
+      }
     }
+    assertEquals(
+        List.of(
+            "approval-bilingual.truth.csv contradiction/charge-voltage",
+            "pouch-three-pages.truth.csv resistance/drop"),
+        found);
   }
 
   /**
@@ -64,7 +58,7 @@ class RealSheetsTest {
    * of 4.30 V among the precautions, and the resistance of the pack beside that of the cell.
    */
   @Test
-  void findsWhatOneSheetContradicts() throws IOException {
+  void findsWhatOneSheetContradicts() throws TruthException {
     List<String> messages =
         Checks.standard().examine(record("approval-bilingual")).stream()
             .map(Finding::message)
@@ -78,46 +72,7 @@ class RealSheetsTest {
         messages);
   }
 
-  private CellRecord record(String sheet) throws IOException {
-    Path truth = sheets.resolve(sheet + ".truth.csv");
-    CSVFormat format = CSVFormat.DEFAULT.builder().setHeader().setSkipHeaderRecord(true).get();
-    List<Statement> statements = new ArrayList<>();
-    try (CSVParser rows = CSVParser.parse(Files.newBufferedReader(truth), format)) {
-      for (CSVRecord row : rows) {
-        if (!row.get("quantity").startsWith("cell.")) {
-          statements.add(statement("s" + (statements.size() + 1), row));
-        }
-      }
-    }
-    return Records.with(statements.toArray(Statement[]::new));
-  }
-
-  private static Statement statement(String id, CSVRecord row) {
-    String statistic = row.get("statistic");
-    return new Statement(
-        id,
-        row.get("quantity"),
-        statistic.isEmpty() ? null : Statistic.valueOf(statistic.toUpperCase(Locale.ROOT)),
-        number(row.get("value")),
-        number(row.get("low")),
-        number(row.get("high")),
-        row.get("unit"),
-        conditions(row.get("conditions")),
-        Records.evidence(Integer.parseInt(row.get("page")), row.get("text")),
-        Standing.READ,
-        List.of());
-  }
-
-  private static Double number(String text) {
-    return text.isEmpty() ? null : Double.valueOf(text);
-  }
-
-  private static Conditions conditions(String text) {
-    Conditions conditions = Conditions.NONE;
-    for (String condition : text.isEmpty() ? new String[0] : text.split(";")) {
-      String[] parts = condition.split("=");
-      conditions = conditions.with(parts[0], Double.parseDouble(parts[1]));
-    }
-    return conditions;
+  private CellRecord record(String sheet) throws TruthException {
+    return Invented.of(Truth.load(sheets.resolve(sheet + ".truth.csv")));
   }
 }

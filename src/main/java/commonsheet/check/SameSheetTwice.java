@@ -1,0 +1,52 @@
+package commonsheet.check;
+
+import commonsheet.record.CellRecord;
+import commonsheet.record.Severity;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.Stream;
+
+/** Two records of one cell that were read from the very same file. */
+final class SameSheetTwice implements RecordsRule {
+  @Override
+  public String id() {
+    return "between/same-sheet";
+  }
+
+  @Override
+  public Severity severity() {
+    return Severity.NOTE;
+  }
+
+  @Override
+  public String source() {
+    return CheckRule.COMMON_PRACTICE;
+  }
+
+  @Override
+  public Stream<BetweenFinding> examine(List<CellRecord> records) {
+    List<BetweenFinding> findings = new ArrayList<>();
+    for (int i = 0; i < records.size(); i++) {
+      CellRecord one = records.get(i);
+      for (CellRecord other : records.subList(i + 1, records.size())) {
+        if (one.source().sha256().equals(other.source().sha256())
+            && Objects.equals(one.cell().model(), other.cell().model())) {
+          findings.add(
+              new BetweenFinding(
+                  id(),
+                  severity(),
+                  List.of(one.id(), other.id()),
+                  List.of(),
+                  "The records "
+                      + one.id()
+                      + " and "
+                      + other.id()
+                      + " are of the same cell and the same file; keep one of them.",
+                  source()));
+        }
+      }
+    }
+    return findings.stream();
+  }
+}
