@@ -61,7 +61,9 @@ record CurveAtCurrent(
 
   private static Curve knowing(double current, Curve curve) {
     boolean counts = curve.x().quantity().equals("time");
-    return counts ? curve.with(curve.conditions().with(Conditions.DISCHARGE_CURRENT, current)) : curve;
+    return counts
+        ? curve.with(curve.conditions().with(Conditions.DISCHARGE_CURRENT, current))
+        : curve;
   }
 
   /** The same, unsure for one more reason. */

@@ -82,10 +82,14 @@ final class InventedLibrary {
         rate + "C",
         new Conditions(
             Map.of(
-                Conditions.DISCHARGE_CURRENT, rounded(current),
-                Conditions.DISCHARGE_RATE, rate,
-                Conditions.TEMPERATURE, temperature,
-                Conditions.CUTOFF_VOLTAGE, 2.5)),
+                Conditions.DISCHARGE_CURRENT,
+                rounded(current),
+                Conditions.DISCHARGE_RATE,
+                rate,
+                Conditions.TEMPERATURE,
+                temperature,
+                Conditions.CUTOFF_VOLTAGE,
+                2.5)),
         new Curve.Axis("capacity", "A.h", ticks(0, 1)),
         new Curve.Axis("voltage", "V", ticks(2, 0.5)),
         points,

@@ -69,8 +69,7 @@ public final class LargeLibrary {
     Condition condition = Condition.usual(Load.constant(10).sharedAmong(asked.sharing()));
     for (int time = 1; time <= TIMES; time++) {
       long begin = System.nanoTime();
-      Shortlist list =
-          Shortlist.of(records, condition, asked, Measure.DELIVERED_SPECIFIC_ENERGY);
+      Shortlist list = Shortlist.of(records, condition, asked, Measure.DELIVERED_SPECIFIC_ENERGY);
       System.out.printf(
           Locale.ROOT,
           "%6d records compared and ranked in %.2f s; the first is %s%n",

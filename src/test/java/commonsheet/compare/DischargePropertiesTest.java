@@ -100,7 +100,8 @@ class DischargePropertiesTest {
     for (Measure measure : Measure.values()) {
       Figure figure = figures.figure(measure);
       if (figure.isKnown()) {
-        assertTrue(figure.low() <= figure.value() && figure.value() <= figure.high(), measure.label());
+        assertTrue(
+            figure.low() <= figure.value() && figure.value() <= figure.high(), measure.label());
       }
     }
   }
@@ -142,8 +143,7 @@ class DischargePropertiesTest {
     assertEquals(alone, energies(records, condition).get("a"));
   }
 
-  private static Map<String, List<Figure>> energies(
-      List<CellRecord> records, Condition condition) {
+  private static Map<String, List<Figure>> energies(List<CellRecord> records, Condition condition) {
     return Shortlist.of(records, condition, null, Measure.DELIVERED_ENERGY).contenders().stream()
         .map(Contender::cell)
         .collect(

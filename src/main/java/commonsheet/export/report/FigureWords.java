@@ -15,9 +15,7 @@ final class FigureWords {
 
   /** Such as {@code 3.81}, {@code ≥ 3.2 ?} or {@code not known}. */
   static String value(Figure figure) {
-    return says(figure)
-        ? FigureText.number(figure) + (figure.unsure() ? " ?" : "")
-        : "not known";
+    return says(figure) ? FigureText.number(figure) + (figure.unsure() ? " ?" : "") : "not known";
   }
 
   /** What a value may be, such as {@code 3.77 to 3.85}; empty where that is not known. */

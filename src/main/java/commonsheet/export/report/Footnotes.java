@@ -41,8 +41,7 @@ final class Footnotes {
     for (ReportedCell cell : report.cells()) {
       for (Measure measure : measures) {
         for (String note : cell.figure(measure).notes()) {
-          List<String> cells =
-              about.computeIfAbsent(Printed.clean(note), n -> new ArrayList<>());
+          List<String> cells = about.computeIfAbsent(Printed.clean(note), n -> new ArrayList<>());
           if (!cells.contains(cell.shortName())) {
             cells.add(cell.shortName());
           }

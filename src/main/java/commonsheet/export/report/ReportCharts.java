@@ -1,10 +1,10 @@
 package commonsheet.export.report;
 
-import commonsheet.export.ShortlistWords;
 import commonsheet.compare.DischargeLine;
 import commonsheet.compare.Figure;
 import commonsheet.compare.Measure;
 import commonsheet.export.Caution;
+import commonsheet.export.ShortlistWords;
 import commonsheet.export.Wrapping;
 import commonsheet.export.plot.Look;
 import commonsheet.export.plot.Plot;
@@ -68,9 +68,7 @@ final class ReportCharts {
                             new Plot.Series(
                                 cell.rank(),
                                 look,
-                                cell.shortName()
-                                    + ", "
-                                    + ConditionWords.amperes(line.current()),
+                                cell.shortName() + ", " + ConditionWords.amperes(line.current()),
                                 points(line),
                                 Marks.along(points(line), series.size()),
                                 line.unsure()))));
@@ -99,10 +97,7 @@ final class ReportCharts {
                     look,
                     cell.shortName(),
                     given.stream().map(ReportCharts::energy).toList(),
-                    given.stream()
-                        .filter(Delivered::digitised)
-                        .map(ReportCharts::energy)
-                        .toList(),
+                    given.stream().filter(Delivered::digitised).map(ReportCharts::energy).toList(),
                     given.stream().anyMatch(d -> d.energy().unsure())));
           }
         });
@@ -155,11 +150,11 @@ final class ReportCharts {
     List<Plot.Point> points =
         series.stream().flatMap(s -> Stream.concat(s.line().stream(), s.marks().stream())).toList();
     double right =
-        Stream.concat(
-                points.stream().map(Plot.Point::x), guides.stream().map(Plot.Guide::x))
+        Stream.concat(points.stream().map(Plot.Point::x), guides.stream().map(Plot.Guide::x))
             .max(Comparator.naturalOrder())
             .orElse(1.0);
-    double low = points.stream().mapToDouble(p -> p.low() == null ? p.y() : p.low()).min().orElse(0);
+    double low =
+        points.stream().mapToDouble(p -> p.low() == null ? p.y() : p.low()).min().orElse(0);
     double high =
         points.stream().mapToDouble(p -> p.high() == null ? p.y() : p.high()).max().orElse(1);
     return new Plot(

@@ -1,11 +1,11 @@
 package commonsheet.export.report;
 
-import commonsheet.export.ShortlistWords;
 import commonsheet.compare.Figure;
 import commonsheet.compare.Measure;
 import commonsheet.compare.Verdict;
 import commonsheet.export.Caution;
 import commonsheet.export.MarkdownText;
+import commonsheet.export.ShortlistWords;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;

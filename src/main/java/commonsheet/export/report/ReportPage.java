@@ -1,7 +1,7 @@
 package commonsheet.export.report;
 
-import commonsheet.export.ShortlistWords;
 import commonsheet.export.Caution;
+import commonsheet.export.ShortlistWords;
 import commonsheet.export.plot.Markup;
 import commonsheet.export.plot.Plot;
 import commonsheet.export.plot.PlotSvg;

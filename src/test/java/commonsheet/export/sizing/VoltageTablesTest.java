@@ -57,7 +57,8 @@ class VoltageTablesTest {
   @Provide
   Arbitrary<VoltageTable> tables() {
     Arbitrary<Double> step = Arbitraries.doubles().between(0.001, 30).ofScale(15);
-    Arbitrary<List<Double>> currents = step.list().ofMinSize(2).ofMaxSize(6).map(s -> sums(s, null));
+    Arbitrary<List<Double>> currents =
+        step.list().ofMinSize(2).ofMaxSize(6).map(s -> sums(s, null));
     Arbitrary<List<Double>> charges = step.list().ofMinSize(2).ofMaxSize(9).map(s -> sums(s, 0.0));
     return Combinators.combine(
             currents,
