@@ -48,7 +48,9 @@ final class DataPackage {
     node.put("caution", Caution.TEXT);
     ArrayNode keywords = node.putArray("keywords");
     List.of("lithium-ion", "cell", "datasheet", "discharge").forEach(keywords::add);
-    sources(report, node.putArray("sources"));
+    if (!report.cells().isEmpty()) {
+      sources(report, node.putArray("sources"));
+    }
     node.set("condition", ReportJson.tree(report).get("condition"));
     ArrayNode resources = node.putArray("resources");
     tables.forEach(table -> resources.add(table.resource()));

@@ -24,13 +24,12 @@ final class ReportPage {
 
   private final Report report;
   private final ReportCharts charts;
-  private final Footnotes notes;
+  private final Footnotes notes = new Footnotes();
   private final Markup out = new Markup();
 
   private ReportPage(Report report) {
     this.report = report;
     charts = new ReportCharts(report);
-    notes = new Footnotes(report);
   }
 
   /** The text of the page. */
