@@ -23,8 +23,6 @@ import picocli.CommandLine.Spec;
         "Compares cells at one condition: which carry the current, and what each delivers at it.",
     sortOptions = false)
 final class CompareCommand implements Callable<Integer> {
-  private static final String APPROVED = "approved";
-
   @Spec private CommandSpec spec;
   @Mixin private MachineOptions machine;
 
@@ -96,7 +94,7 @@ final class CompareCommand implements Callable<Integer> {
     RecordsGiven given = RecordsGiven.read(arguments);
     PrintWriter err = spec.commandLine().getErr();
     given.problems().forEach(problem -> err.println("commonsheet: " + problem));
-    List<CellRecord> records = approvedOnly ? approved(given.records()) : given.records();
+    List<CellRecord> records = approvedOnly ? given.approved(err) : given.records();
     if (records.isEmpty()) {
       return ExitStatus.NONE_READABLE;
     }
@@ -106,23 +104,5 @@ final class CompareCommand implements Callable<Integer> {
     return require && none
         ? ExitStatus.BELOW_MINIMUM
         : ExitStatus.of(given.records().size(), given.problems().size());
-  }
-
-  private List<CellRecord> approved(List<CellRecord> records) {
-    List<CellRecord> approved =
-        records.stream()
-            .filter(r -> r.review() != null && r.review().state().equals(APPROVED))
-            .toList();
-    int others = records.size() - approved.size();
-    if (others > 0) {
-      PrintWriter err = spec.commandLine().getErr();
-      err.println(
-          approved.isEmpty()
-              ? "commonsheet: none of "
-                  + SheetLine.count(others, "record")
-                  + " is approved; approve them, or leave out --approved-only."
-              : "commonsheet: " + SheetLine.count(others, "record") + " not approved, left out.");
-    }
-    return approved;
   }
 }

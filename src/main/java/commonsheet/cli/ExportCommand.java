@@ -9,7 +9,6 @@ import commonsheet.record.CellRecord;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
@@ -28,8 +27,6 @@ import picocli.CommandLine.Spec;
     description = "Writes records for tools that size batteries: rows, look-up grids, linked data.",
     sortOptions = false)
 final class ExportCommand implements Callable<Integer> {
-  private static final String APPROVED = "approved";
-
   @Spec private CommandSpec spec;
 
   @Option(
@@ -47,14 +44,16 @@ final class ExportCommand implements Callable<Integer> {
 
   @Option(
       names = "--cutoff",
-      paramLabel = "VOLT",
+      paramLabel = "VOLTAGE",
+      converter = Given.Voltage.class,
       description = "To which voltage the grids go; each cell's own cut-off if not given.")
   private Double cutoff;
 
   @Option(
       names = "--temperature",
       paramLabel = "CELSIUS",
-      description = "Of the discharges the grids are made of; 23 if not given.")
+      converter = Given.Temperature.class,
+      description = "Of the discharges the grids are made of; 23 °C if not given.")
   private Double temperature;
 
   @Option(names = "--approved-only", description = "Leave out records that nobody has approved.")
@@ -68,32 +67,19 @@ final class ExportCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws CommandException {
-    check("--cutoff", cutoff, 0.5, 5, "V per cell");
-    check("--temperature", temperature, -60, 100, "°C");
     refuseOwnFolder();
     RecordsGiven given = RecordsGiven.read(arguments);
-    List<CellRecord> records = new ArrayList<>(given.records());
-    int unapproved = 0;
-    if (approvedOnly) {
-      int all = records.size();
-      records.removeIf(record -> !APPROVED.equals(record.review().state()));
-      unapproved = all - records.size();
-    }
     PrintWriter err = spec.commandLine().getErr();
     given.problems().forEach(problem -> err.println("commonsheet: " + problem));
+    List<CellRecord> records = approvedOnly ? given.approved(err) : given.records();
     if (records.isEmpty()) {
-      if (unapproved > 0) {
-        err.println(
-            "commonsheet: none of the records is approved; approve them, or leave out"
-                + " --approved-only");
-      }
       return ExitStatus.NONE_READABLE;
     }
-    write(records, unapproved);
+    write(records);
     return ExitStatus.of(records.size(), given.problems().size());
   }
 
-  private void write(List<CellRecord> records, int unapproved) throws CommandException {
+  private void write(List<CellRecord> records) throws CommandException {
     SizingExport export;
     try {
       export = SizingExport.of(records, cutoff, temperature);
@@ -110,12 +96,9 @@ final class ExportCommand implements Callable<Integer> {
     out.printf(
         "%s, %d with a voltage table, in %d files in %s%n",
         SheetLine.count(records.size(), "cell"), export.tables().size(), files.size(), folder);
-    long drafts = records.stream().filter(r -> !APPROVED.equals(r.review().state())).count();
+    long drafts = records.stream().filter(r -> !RecordsGiven.isApproved(r)).count();
     if (drafts > 0) {
-      out.println(SheetLine.count((int) drafts, "record") + " not approved; the files say which.");
-    }
-    if (unapproved > 0) {
-      out.println(SheetLine.count(unapproved, "record") + " left out, not approved.");
+      out.println(SheetLine.count(drafts, "record") + " not approved; the files say which.");
     }
     out.println(Caution.TEXT);
     out.flush();
@@ -133,16 +116,6 @@ final class ExportCommand implements Callable<Integer> {
                     + " folder.",
                 folder, argument));
       }
-    }
-  }
-
-  private void check(String option, Double number, double low, double high, String unit) {
-    if (number != null && !(number >= low && number <= high)) {
-      throw new ParameterException(
-          spec.commandLine(),
-          String.format(
-              "%s %s is no value for a lithium-ion cell; give one from %s to %s %s.",
-              option, number, low, high, unit));
     }
   }
 }

@@ -3,6 +3,7 @@ package commonsheet.cli;
 import commonsheet.record.CellRecord;
 import commonsheet.record.RecordException;
 import commonsheet.record.RecordStore;
+import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,5 +27,25 @@ record RecordsGiven(List<CellRecord> records, List<String> problems) {
       }
     }
     return new RecordsGiven(records, problems);
+  }
+
+  /** Those that a person approved; says how many are not. */
+  List<CellRecord> approved(PrintWriter err) {
+    List<CellRecord> approved = records.stream().filter(RecordsGiven::isApproved).toList();
+    int others = records.size() - approved.size();
+    if (others > 0) {
+      err.println(
+          approved.isEmpty()
+              ? "commonsheet: none of "
+                  + SheetLine.count(others, "record")
+                  + " is approved; approve them, or leave out --approved-only."
+              : "commonsheet: " + SheetLine.count(others, "record") + " not approved, left out.");
+    }
+    return approved;
+  }
+
+  /** Whether a person approved the record as it is now. */
+  static boolean isApproved(CellRecord record) {
+    return record.review() != null && record.review().state().equals("approved");
   }
 }

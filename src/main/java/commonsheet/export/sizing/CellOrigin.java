@@ -52,12 +52,7 @@ public record CellOrigin(String id, Cell cell, Source source, Review review) {
 
   private static Review clean(Review review) {
     return new Review(
-        review.state(),
-        null,
-        null,
-        clean(review.approvedBy()),
-        review.approvedAt(),
-        null);
+        review.state(), null, null, clean(review.approvedBy()), review.approvedAt(), null);
   }
 
   private static String clean(String text) {

@@ -6,6 +6,7 @@ import commonsheet.record.Curve;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
 
@@ -39,15 +40,30 @@ public record CellVoltageTable(CellOrigin origin, List<Integer> pages, VoltageTa
   }
 
   private static VoltageTable rounded(VoltageTable table) {
+    List<Double> charges = rounded(table.charges());
+    List<Double> apart = charges.stream().distinct().toList();
     return new VoltageTable(
         rounded(table.currents()),
-        rounded(table.charges()),
-        table.voltages().stream().map(CellVoltageTable::rounded).toList(),
+        apart,
+        table.voltages().stream().map(row -> merged(rounded(row), charges, apart)).toList(),
         rounded(table.uncertainty()),
         rounded(table.cutoffVoltage()),
         table.temperature() == null ? null : rounded(table.temperature().doubleValue()),
         table.from(),
         table.unsure());
+  }
+
+  /**
+   * Where two places became one, the later voltage, or the earlier where a discharge ends there.
+   */
+  private static List<Double> merged(List<Double> row, List<Double> places, List<Double> apart) {
+    List<Double> merged = new ArrayList<>(Collections.nCopies(apart.size(), null));
+    for (int i = 0; i < row.size(); i++) {
+      if (row.get(i) != null) {
+        merged.set(apart.indexOf(places.get(i)), row.get(i));
+      }
+    }
+    return merged;
   }
 
   private static List<Double> rounded(List<Double> numbers) {

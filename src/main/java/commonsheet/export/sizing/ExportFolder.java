@@ -28,8 +28,7 @@ public final class ExportFolder {
   public static final String LIST = "export.sha256";
 
   private static final Pattern PLAIN_NAME = Pattern.compile("[A-Za-z0-9][A-Za-z0-9._-]*");
-  private static final Pattern LINE =
-      Pattern.compile("[0-9a-f]{64}  " + PLAIN_NAME.pattern());
+  private static final Pattern LINE = Pattern.compile("[0-9a-f]{64}  " + PLAIN_NAME.pattern());
 
   private final Path folder;
 

@@ -44,9 +44,7 @@ record Field<T>(String name, Function<T, Object> value) {
   }
 
   private static <T> Field<T> ofSource(
-      String name,
-      Function<T, CellOrigin> origin,
-      Function<Source, Object> value) {
+      String name, Function<T, CellOrigin> origin, Function<Source, Object> value) {
     return new Field<>(
         name,
         row -> {

@@ -64,17 +64,15 @@ final class LinkedCell {
 
   private static void cell(ObjectNode document, Cell cell) {
     if (cell.maker() != null) {
-      document
-          .putObject("manufacturer")
-          .put("@type", "Organization")
-          .put("name", cell.maker());
+      document.putObject("manufacturer").put("@type", "Organization").put("name", cell.maker());
     }
     put(document, "model", cell.model());
     put(document, "designation", cell.designation());
     put(document, "chemistry", cell.chemistry());
     put(document, "form", cell.form());
     put(document, "sizeCode", cell.sizeCode());
-    String round = cell.sizeCode() == null ? null : LinkedTerms.standard().cases().get(cell.sizeCode());
+    String round =
+        cell.sizeCode() == null ? null : LinkedTerms.standard().cases().get(cell.sizeCode());
     if (round != null && (cell.form() == null || cell.form().equals("cylindrical"))) {
       document.putObject("hasCase").put("@type", round);
     }

@@ -77,7 +77,7 @@ record RowQuantity(
     return switch (take) {
       case LOWEST -> ascending;
       case HIGHEST -> ascending.reversed();
-      case FIRST -> (one, other) -> 0;
+      case FIRST -> Comparator.comparingInt(s -> 0);
     };
   }
 

@@ -70,7 +70,9 @@ final class VoltageTableCsv {
           || !header.contains("schema")
           || !VoltageTableJson.SCHEMA.equals(rows.get(0).get("schema"))) {
         throw new ExportException(
-            name + " is no voltage table: it needs a column schema with " + VoltageTableJson.SCHEMA);
+            name
+                + " is no voltage table: it needs a column schema with "
+                + VoltageTableJson.SCHEMA);
       }
       return VoltageTables.checked(table(header, rows), name);
     } catch (IOException | IllegalArgumentException e) {
@@ -158,7 +160,11 @@ final class VoltageTableCsv {
       return Double.valueOf(text == null ? "" : text);
     } catch (NumberFormatException e) {
       throw new IllegalArgumentException(
-          "line " + (row.getRecordNumber() + 1) + ", column " + column + ": no number stands there"
+          "line "
+              + (row.getRecordNumber() + 1)
+              + ", column "
+              + column
+              + ": no number stands there"
               + (text == null ? "" : " but " + text),
           e);
     }

@@ -86,10 +86,10 @@ class LinkedCellTest {
     List<String> quads = heron();
     String property = CELL + "> <" + EMMO + "e1097637_70d2_4895_973f_2396f04fa204> ";
     assertTrue(quads.contains(property + CELL + "#s2> ."));
-    assertTrue(quads.contains(CELL + "#s17" + TYPE + EMMO + "ed4af7ae_63a2_497e_bb88_2309619ea405> ."));
+    assertTrue(
+        quads.contains(CELL + "#s17" + TYPE + EMMO + "ed4af7ae_63a2_497e_bb88_2309619ea405> ."));
     String numerical = CELL + "#s2> <" + EMMO + "8ef3cd6d_ae58_4a8d_9fc0_ad8f49015cd0> ";
-    String part =
-        quads.stream().filter(q -> q.startsWith(numerical)).findFirst().orElseThrow();
+    String part = quads.stream().filter(q -> q.startsWith(numerical)).findFirst().orElseThrow();
     String blank = part.substring(numerical.length(), part.length() - 2);
     String number = "> \"2.6E0" + DOUBLE;
     assertTrue(
@@ -122,20 +122,23 @@ class LinkedCellTest {
     assertFalse(quads.contains(cell + property + "<urn:commonsheet:cell:eg-604050#s2> ."));
     assertTrue(
         quads.contains(
-            cell
-                + "<urn:commonsheet:term:unsureProperty> <urn:commonsheet:cell:eg-604050#s2> ."));
+            cell + "<urn:commonsheet:term:unsureProperty> <urn:commonsheet:cell:eg-604050#s2> ."));
     assertTrue(quads.stream().noneMatch(q -> q.contains("\"mass\"")));
   }
 
   @Test
   void tellsTheSheetAndThePlaceOnIt() throws Exception {
     CellRecord heron = Cells.heron();
-    CellRecord known = Cells.withSheet(heron, "2cf24dba5fb0a30e26e83b2ac5b9e29e1b161e5c1fa7425e73043362938b9824");
+    CellRecord known =
+        Cells.withSheet(heron, "2cf24dba5fb0a30e26e83b2ac5b9e29e1b161e5c1fa7425e73043362938b9824");
     List<String> quads = said(known);
     // SHA-256 of "hello"; RFC 6920 names a file by it in base64url.
     String sheet = "<ni:///sha-256;LPJNul-wow4m6DsqxbninhsWHlwfp0JecwQzYpOLmCQ>";
-    assertTrue(quads.contains(CELL + "> <http://www.w3.org/ns/prov#wasDerivedFrom> " + sheet + " ."));
-    assertTrue(quads.stream().anyMatch(q -> q.endsWith("<http://www.w3.org/ns/oa#hasSource> " + sheet + " .")));
+    assertTrue(
+        quads.contains(CELL + "> <http://www.w3.org/ns/prov#wasDerivedFrom> " + sheet + " ."));
+    assertTrue(
+        quads.stream()
+            .anyMatch(q -> q.endsWith("<http://www.w3.org/ns/oa#hasSource> " + sheet + " .")));
     assertTrue(quads.stream().anyMatch(q -> q.endsWith(" \"page=3\" .")), "the page");
   }
 
@@ -144,7 +147,8 @@ class LinkedCellTest {
     List<String> quads = said(Cells.bittern());
     assertTrue(
         quads.stream()
-            .anyMatch(q -> q.endsWith("<https://schema.org/name> \"=Fen|Energy* Co., \\\"Ltd\\\"\" .")));
+            .anyMatch(
+                q -> q.endsWith("<https://schema.org/name> \"=Fen|Energy* Co., \\\"Ltd\\\"\" .")));
   }
 
   @Test

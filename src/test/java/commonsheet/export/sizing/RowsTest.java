@@ -10,7 +10,6 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import commonsheet.export.Caution;
 import commonsheet.export.Cells;
 import commonsheet.quantity.QuantityCatalogue;
-import commonsheet.record.CellRecord;
 import commonsheet.record.SchemaFile;
 import java.io.StringReader;
 import java.nio.file.Files;
@@ -153,10 +152,8 @@ class RowsTest {
     JsonNode properties = schema().at("/$defs/row/properties");
     for (RowQuantity quantity : RowLayout.standard().columns()) {
       String suffix = RowLayout.standard().suffix(quantity).substring(1);
-      assertEquals(
-          QuantityCatalogue.standard().get(quantity.quantity()).unit(), quantity.unit());
-      assertEquals(
-          ucum.parse(spelled.getOrDefault(suffix, suffix)), ucum.parse(quantity.unit()));
+      assertEquals(QuantityCatalogue.standard().get(quantity.quantity()).unit(), quantity.unit());
+      assertEquals(ucum.parse(spelled.getOrDefault(suffix, suffix)), ucum.parse(quantity.unit()));
       assertEquals(
           quantity.unit(), properties.path(quantity.name() + '_' + suffix).path("x-unit").asText());
     }

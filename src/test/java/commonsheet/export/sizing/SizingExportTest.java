@@ -60,7 +60,8 @@ class SizingExportTest {
     assertEquals(1, rows.get(0).get("voltage_table_lowest_current_A").asDouble());
     assertEquals(10, rows.get(0).get("voltage_table_highest_current_A").asDouble());
     assertTrue(rows.get(1).get("voltage_table_file").isNull());
-    assertTrue(rows.get(1).get("voltage_table_why_missing").asText().contains("no discharge curve"));
+    assertTrue(
+        rows.get(1).get("voltage_table_why_missing").asText().contains("no discharge curve"));
   }
 
   /** A straight cell of 20 mΩ. */
@@ -80,9 +81,7 @@ class SizingExportTest {
   void theGridGivesWhatIsDelivered(String form) throws Exception {
     String text = files().get("ls-32.voltage-table." + form);
     CellVoltageTable read =
-        form.equals("csv")
-            ? VoltageTables.readCsv(text, "it")
-            : VoltageTables.readJson(text, "it");
+        form.equals("csv") ? VoltageTables.readCsv(text, "it") : VoltageTables.readJson(text, "it");
     VoltageTable table = read.table();
     assertEquals(25, table.temperature());
     assertEquals(StraightCell.CURRENTS.length, table.currents().size());
@@ -190,8 +189,10 @@ class SizingExportTest {
     check(folder, "cell-rows", false, rows.replace("\"mass_g\"", "\"mass_kg\""));
     check(folder, "cell-rows", false, rows.replace("\"state\": \"draft\"", "\"state\": \"fine\""));
     check(folder, "voltage-table", true, grid);
-    check(folder, "voltage-table", false, grid.replace("\"voltage\": \"V\"", "\"voltage\": \"mV\""));
-    check(folder, "voltage-table", false, grid.replace("\"standing\": \"read\"", "\"standing\": 1"));
+    check(
+        folder, "voltage-table", false, grid.replace("\"voltage\": \"V\"", "\"voltage\": \"mV\""));
+    check(
+        folder, "voltage-table", false, grid.replace("\"standing\": \"read\"", "\"standing\": 1"));
   }
 
   private static void check(Path folder, String schema, boolean valid, String text)
@@ -201,8 +202,7 @@ class SizingExportTest {
     IndependentValidator.Verdict verdict =
         IndependentValidator.verdicts(schemaFile, List.of(file)).get(0);
     assertEquals(valid, verdict.valid(), schema + ": " + verdict.errors());
-    List<String> ours =
-        SchemaFile.named(schema).problems(new ObjectMapper().readTree(text), "it");
+    List<String> ours = SchemaFile.named(schema).problems(new ObjectMapper().readTree(text), "it");
     assertEquals(valid, ours.isEmpty(), schema + ": " + ours);
   }
 }

@@ -11,6 +11,7 @@ import commonsheet.export.Cells;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -57,7 +58,8 @@ class VoltageTablesTest {
   @Provide
   Arbitrary<VoltageTable> tables() {
     Arbitrary<Double> step = Arbitraries.doubles().between(0.001, 30).ofScale(15);
-    Arbitrary<List<Double>> currents = step.list().ofMinSize(2).ofMaxSize(6).map(s -> sums(s, null));
+    Arbitrary<List<Double>> currents =
+        step.list().ofMinSize(2).ofMaxSize(6).map(s -> sums(s, null));
     Arbitrary<List<Double>> charges = step.list().ofMinSize(2).ofMaxSize(9).map(s -> sums(s, 0.0));
     return Combinators.combine(
             currents,
@@ -89,6 +91,27 @@ class VoltageTablesTest {
       sums.add(sum);
     }
     return sums;
+  }
+
+  /** The end of a discharge may fall beside a regular step, by less than numbers are written to. */
+  @Test
+  void twoPlacesThatAreWrittenAlikeBecomeOne() throws Exception {
+    VoltageTable table =
+        new VoltageTable(
+            List.of(1.0, 2.0),
+            List.of(0.0, 1.2, 1.2000000001, 2.4),
+            List.of(List.of(4.0, 3.5, 3.49999, 2.5), Arrays.asList(3.9, 2.5, null, null)),
+            0.01,
+            2.5,
+            null,
+            List.of("c1", "c2"),
+            false);
+    CellVoltageTable cell = CellVoltageTable.of(Cells.heron(), table);
+    assertEquals(List.of(0.0, 1.2, 2.4), cell.table().charges());
+    assertEquals(List.of(4.0, 3.49999, 2.5), cell.table().voltages().get(0));
+    assertEquals(Arrays.asList(3.9, 2.5, null), cell.table().voltages().get(1));
+    assertEquals(cell, VoltageTables.readJson(VoltageTables.json(cell), "it"));
+    assertEquals(cell, VoltageTables.readCsv(VoltageTables.csv(cell), "it"));
   }
 
   @Test
