@@ -20,6 +20,7 @@ final class SchemaCommand implements Callable<Integer> {
       List.of(
           "cell-record",
           "cell-rows",
+          "comparison",
           "layout-rule",
           "load",
           "voltage-table");

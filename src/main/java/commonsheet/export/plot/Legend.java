@@ -2,11 +2,11 @@ package commonsheet.export.plot;
 
 /** Names the series below a plot, in two columns. */
 final class Legend {
-  private static final double ROW = 23;
+  private static final double ROW = 25;
   private static final double SAMPLE = 44;
 
   /** Average width of a character at the legend's size, in user units, on the wide side. */
-  private static final double CHARACTER = 7.4;
+  private static final double CHARACTER = 8.2;
 
   private final Plot plot;
   private final Markup out;
@@ -60,7 +60,7 @@ final class Legend {
     out.open("text")
         .with("class", "legend-text")
         .with("x", text)
-        .with("y", y + 4.5)
+        .with("y", y + 5)
         .with("fill", "#1f2933")
         .text(shortened(series.name() + (series.unsure() ? " ?" : ""), room))
         .close();

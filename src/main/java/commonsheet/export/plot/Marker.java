@@ -45,7 +45,7 @@ final class Marker {
         .with("x", x)
         .with("y", y + 4)
         .with("text-anchor", "middle")
-        .with("font-size", "11.5")
+        .with("font-size", "12")
         .with("font-weight", "600")
         .with("fill", "#1f2933")
         .text(Integer.toString(series.key()))

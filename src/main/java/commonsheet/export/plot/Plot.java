@@ -71,7 +71,8 @@ public record Plot(
    * @param marks places that are set off: what the line rests on
    * @param unsure shown with a question mark
    */
-  public record Series(int key, Look look, String name, List<Point> line, List<Point> marks, boolean unsure) {
+  public record Series(
+      int key, Look look, String name, List<Point> line, List<Point> marks, boolean unsure) {
     public Series {
       line = List.copyOf(line);
       marks = List.copyOf(marks);

@@ -14,7 +14,7 @@ public final class PlotSvg {
   private static final double RIGHT = 18;
   private static final double TOP = 44;
   private static final double HEIGHT = 340;
-  private static final double AXIS = 50;
+  private static final double AXIS = 54;
   private static final double NOTE_LINE = 18;
   private static final int TICKS = 7;
   private static final String FONT = "system-ui, 'Liberation Sans', Helvetica, Arial, sans-serif";
@@ -73,7 +73,7 @@ public final class PlotSvg {
     out.with("viewBox", "0 0 " + Frame.number(WIDTH) + ' ' + Frame.number(height));
     out.with("width", WIDTH).with("height", height);
     out.with("role", "img").with("aria-labelledby", title + ' ' + description);
-    out.with("font-family", FONT).with("font-size", "13.5");
+    out.with("font-family", FONT).with("font-size", "15");
     out.open("title").with("id", title).text(plot.title()).close();
     out.open("desc").with("id", description).text(plot.description()).close();
     out.empty("rect").with("class", "paper").with("width", "100%").with("height", "100%");
@@ -94,11 +94,12 @@ public final class PlotSvg {
     }
     rule(frame.left(), frame.bottom(), frame.right(), frame.bottom(), "axis", QUIET);
     label(plot.y().title(), 8, 20, "start", "axis-title", INK);
-    label(plot.x().title(), frame.right(), frame.bottom() + 42, "end", "axis-title", INK);
+    label(plot.x().title(), frame.right(), frame.bottom() + 44, "end", "axis-title", INK);
     out.closeLine();
   }
 
   private void guides() {
+    double text = frame.top() - 2;
     for (Plot.Guide guide : plot.guides()) {
       double x = frame.atX(guide.x());
       boolean rightHalf = x > frame.left() + frame.width() / 2;
@@ -114,10 +115,11 @@ public final class PlotSvg {
       label(
           guide.text(),
           x + (rightHalf ? -6 : 6),
-          frame.top() - 2,
+          text,
           rightHalf ? "end" : "start",
           "guide-text",
           QUIET);
+      text += NOTE_LINE;
       out.text("\n");
     }
   }
@@ -199,7 +201,7 @@ public final class PlotSvg {
     double y = top;
     for (String sentence : plot.note()) {
       y += NOTE_LINE;
-      label(sentence, LEFT, y, "start", "note", QUIET);
+      label(sentence, 14, y, "start", "note", QUIET);
     }
   }
 

@@ -24,17 +24,20 @@ final class CellTexts {
       List.of(
           new Column("maker", "Maker", "As the sheet prints it.", c -> c.cell().maker()),
           new Column(
-              "model", "Model", "The maker's name for the cell, as printed.", c -> c.cell().model()),
+              "model",
+              "Model",
+              "The maker's name for the cell, as printed.",
+              c -> c.cell().model()),
           new Column(
               "designation",
               "Designation",
               "In the form of IEC 61960-3, where the sheet gives it.",
               c -> c.cell().designation()),
-          new Column(
-              "size_code", "Size code", "Such as 18650.", c -> c.cell().sizeCode()),
+          new Column("size_code", "Size code", "Such as 18650.", c -> c.cell().sizeCode()),
           new Column(
               "chemistry", "Chemistry", "As the sheet prints it.", c -> c.cell().chemistry()),
-          new Column("form", "Form", "cylindrical, prismatic, pouch or coin.", c -> c.cell().form()),
+          new Column(
+              "form", "Form", "cylindrical, prismatic, pouch or coin.", c -> c.cell().form()),
           new Column(
               "verdict",
               "Verdict",
@@ -51,7 +54,9 @@ final class CellTexts {
               "draft, or approved by a person.",
               c -> SheetUsed.review(c).state()),
           new Column(
-              "approved_by", "Approved by", "Who approved the record.",
+              "approved_by",
+              "Approved by",
+              "Who approved the record.",
               c -> SheetUsed.review(c).approvedBy()),
           new Column(
               "approved_at",

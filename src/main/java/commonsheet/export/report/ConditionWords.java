@@ -25,7 +25,7 @@ final class ConditionWords {
       return "";
     }
     String percent = PlainNumber.of(Math.rint(margin * 1000) / 10, DIGITS);
-    return (margin > 0 ? "+" : "") + percent.replace('-', '−') + " %";
+    return (margin > 0 ? "+" : "") + percent.replace('-', '−') + "\u00a0%";
   }
 
   static String amperes(double current) {

@@ -1,11 +1,11 @@
 package commonsheet.export.report;
 
-import commonsheet.export.ShortlistWords;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import commonsheet.export.Caution;
 import commonsheet.export.Printed;
+import commonsheet.export.ShortlistWords;
 import commonsheet.export.plot.Plot;
 import commonsheet.export.plot.PlotSvg;
 import commonsheet.record.JsonText;
@@ -39,8 +39,7 @@ final class DataPackage {
     return "charts/" + chart.id() + ".svg";
   }
 
-  private static String descriptor(
-      Report report, List<PackageTable<?>> tables, List<Plot> charts) {
+  private static String descriptor(Report report, List<PackageTable<?>> tables, List<Plot> charts) {
     ObjectNode node = JsonNodeFactory.instance.objectNode();
     node.put("profile", "data-package");
     node.put("name", "cells-compared");
@@ -49,7 +48,9 @@ final class DataPackage {
     node.put("caution", Caution.TEXT);
     ArrayNode keywords = node.putArray("keywords");
     List.of("lithium-ion", "cell", "datasheet", "discharge").forEach(keywords::add);
-    sources(report, node.putArray("sources"));
+    if (!report.cells().isEmpty()) {
+      sources(report, node.putArray("sources"));
+    }
     node.set("condition", ReportJson.tree(report).get("condition"));
     ArrayNode resources = node.putArray("resources");
     tables.forEach(table -> resources.add(table.resource()));

@@ -24,14 +24,12 @@ record Field<T>(
     Function<T, Object> value) {
   static <T> Field<T> text(
       String name, String title, String description, Function<T, String> value) {
-    return new Field<>(
-        name, "string", title, description, null, null, Map.of(), value::apply);
+    return new Field<>(name, "string", title, description, null, null, Map.of(), value::apply);
   }
 
   static <T> Field<T> number(
       String name, String unit, String title, String description, Function<T, Double> value) {
-    return new Field<>(
-        name, "number", title, description, unit, null, Map.of(), value::apply);
+    return new Field<>(name, "number", title, description, unit, null, Map.of(), value::apply);
   }
 
   static <T> Field<T> integer(

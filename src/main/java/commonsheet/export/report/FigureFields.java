@@ -15,8 +15,7 @@ final class FigureFields {
    * @param unit UCUM code, or null where it differs from row to row
    * @param of what they are numbers of, in words
    */
-  static <T> List<Field<T>> of(
-      String prefix, String unit, String of, Function<T, Figure> figure) {
+  static <T> List<Field<T>> of(String prefix, String unit, String of, Function<T, Figure> figure) {
     return List.of(
         Field.number(
             prefix + "value",

@@ -33,11 +33,14 @@ final class FigureTable {
 
   void write() {
     out.leaf("h2", "Figures");
+    out.leaf(
+        "p",
+        "quiet",
+        "Below each figure: what it may be, and where it comes from. Small numbers lead to the"
+            + " notes. A heading sorts the table.");
     out.open("div").with("class", "scroll").with("tabindex", "0").with("role", "region");
     out.with("aria-label", "Figures of the cells");
     out.open("table").with("class", "cells");
-    out.open("caption").text("Below each figure: what it may be, and where it comes from.");
-    out.text(" Small numbers lead to the notes. A heading sorts the table.").close();
     out.open("thead");
     groups();
     heads();
@@ -118,13 +121,10 @@ final class FigureTable {
     out.open("th").with("scope", "row").with("class", "fixed name").with("data-sort", cell.name());
     out.text(cell.shortName());
     out.leaf("small", Printed.clean(cell.cell().maker()));
-    out.leaf("small", Printed.clean(cell.cell().sizeCode()) + approval(cell)).close();
-  }
-
-  private static String approval(ReportedCell cell) {
-    String size = Printed.clean(cell.cell().sizeCode());
-    return (size.isEmpty() ? "" : ", ")
-        + (SheetUsed.isApproved(cell) ? "approved" : "not approved");
+    out.open("small").text(Printed.clean(cell.cell().sizeCode()) + ' ');
+    out.open("span").with("class", SheetUsed.isApproved(cell) ? "state" : "state open");
+    out.text(SheetUsed.isApproved(cell) ? "approved" : "not approved");
+    out.close().close().close();
   }
 
   private void verdict(ReportedCell cell) {

@@ -15,15 +15,13 @@ final class FigureWords {
 
   /** Such as {@code 3.81}, {@code ≥ 3.2 ?} or {@code not known}. */
   static String value(Figure figure) {
-    return says(figure)
-        ? FigureText.number(figure) + (figure.unsure() ? " ?" : "")
-        : "not known";
+    return says(figure) ? FigureText.number(figure) + (figure.unsure() ? " ?" : "") : "not known";
   }
 
-  /** What a value may be, such as {@code 3.77 to 3.85}; empty where that is not known. */
+  /** What a value may be, such as {@code 3.77–3.85}; empty where that is not known. */
   static String range(Figure figure) {
     return figure.isKnown() && figure.low() != null && figure.high() != null
-        ? FigureText.end(figure, figure.low()) + " to " + FigureText.end(figure, figure.high())
+        ? FigureText.end(figure, figure.low()) + "–" + FigureText.end(figure, figure.high())
         : "";
   }
 

@@ -6,17 +6,14 @@ import commonsheet.export.Printed;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** The notes of a report's figures, each sentence once, numbered from 1 in order of mention. */
 final class Footnotes {
   private final Map<String, Integer> numbers = new LinkedHashMap<>();
-  private final Report report;
-
-  Footnotes(Report report) {
-    this.report = report;
-  }
 
   /** The numbers of a figure's notes; notes seen for the first time get the next numbers. */
   List<Integer> numbers(Figure figure) {
@@ -32,23 +29,23 @@ final class Footnotes {
   }
 
   /**
-   * The notes of some measures, told by measure and cell: {@code Delivered energy — EB-48, HM-29:
-   * between the curves at 5 A and 10 A}.
+   * Why figures are not known, or in doubt: each sentence once, after the cells that it is about.
    */
-  List<String> byCell(Collection<Measure> measures) {
-    List<String> told = new ArrayList<>();
-    Map<String, List<String>> about = new LinkedHashMap<>();
+  static List<String> ofGaps(Report report, Collection<Measure> measures) {
+    Map<String, Set<String>> about = new LinkedHashMap<>();
     for (ReportedCell cell : report.cells()) {
       for (Measure measure : measures) {
-        for (String note : cell.figure(measure).notes()) {
-          List<String> cells =
-              about.computeIfAbsent(Printed.clean(note), n -> new ArrayList<>());
-          if (!cells.contains(cell.shortName())) {
-            cells.add(cell.shortName());
+        Figure figure = cell.figure(measure);
+        if (!figure.isKnown() || figure.unsure()) {
+          for (String note : figure.notes()) {
+            about
+                .computeIfAbsent(Printed.clean(note), n -> new LinkedHashSet<>())
+                .add(cell.shortName());
           }
         }
       }
     }
+    List<String> told = new ArrayList<>();
     about.forEach((note, cells) -> told.add(String.join(", ", cells) + ": " + note));
     return told;
   }

@@ -19,7 +19,7 @@ final class OriginKey {
       out.leaf("dt", origin.label()).leaf("dd", meaning(origin));
     }
     out.leaf("dt", "?").leaf("dd", "rests on something unsure, or on an assumption");
-    out.leaf("dt", "3.1 to 3.4").leaf("dd", "what the figure may be, by its uncertainty");
+    out.leaf("dt", "3.1–3.4").leaf("dd", "what the figure may be, by its uncertainty");
     out.close().closeLine();
   }
 

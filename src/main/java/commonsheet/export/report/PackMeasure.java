@@ -6,13 +6,11 @@ import java.util.function.Function;
 
 /** What is said of all packs of a machine together, with name, UCUM unit and title. */
 enum PackMeasure {
-  NOMINAL_CAPACITY(
-      "packNominalCapacity", "A.h", "Nominal capacity", PackFigures::nominalCapacity),
+  NOMINAL_CAPACITY("packNominalCapacity", "A.h", "Nominal capacity", PackFigures::nominalCapacity),
   NOMINAL_ENERGY("packNominalEnergy", "W.h", "Nominal energy", PackFigures::nominalEnergy),
   DELIVERED_CAPACITY(
       "packDeliveredCapacity", "A.h", "Delivered capacity", PackFigures::deliveredCapacity),
-  DELIVERED_ENERGY(
-      "packDeliveredEnergy", "W.h", "Delivered energy", PackFigures::deliveredEnergy),
+  DELIVERED_ENERGY("packDeliveredEnergy", "W.h", "Delivered energy", PackFigures::deliveredEnergy),
   CELL_MASS("packCellMass", "kg", "Mass of bare cells", PackFigures::cellMass),
   MASS("packMass", "kg", "Mass with wiring and casing", PackFigures::mass),
   LOW_VOLTAGE("packLowVoltage", "V", "Voltage, empty", PackFigures::lowVoltage),

@@ -1,5 +1,6 @@
 package commonsheet.export.report;
 
+import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -26,6 +27,8 @@ record PackageTable<T>(
     List<String> primaryKey,
     Map<String, String> foreignKeys,
     List<T> rows) {
+  private static final ObjectMapper MAPPER = new ObjectMapper();
+
   String path() {
     return name + ".csv";
   }
@@ -97,7 +100,9 @@ record PackageTable<T>(
     }
     if (!field.constraints().isEmpty()) {
       ObjectNode constraints = node.putObject("constraints");
-      field.constraints().forEach(constraints::putPOJO);
+      field
+          .constraints()
+          .forEach((name, bound) -> constraints.set(name, MAPPER.valueToTree(bound)));
     }
   }
 }

@@ -171,8 +171,7 @@ final class PackageTables {
     return Stream.concat(
         own,
         Stream.of(PackMeasure.values())
-            .map(
-                m -> new FigureRow(cell, m.label(), m.unit(), m.of(cell.contender().pack()))));
+            .map(m -> new FigureRow(cell, m.label(), m.unit(), m.of(cell.contender().pack()))));
   }
 
   private PackageTable<PointRow> curves() {
@@ -185,7 +184,11 @@ final class PackageTables {
             Field.<PointRow>integer("point", "Point", "Along the curve, from 1.", PointRow::point)
                 .required(),
             Field.<PointRow>number(
-                    "current", "A", "Current", "Constant discharge current.", r -> r.line().current())
+                    "current",
+                    "A",
+                    "Current",
+                    "Constant discharge current.",
+                    r -> r.line().current())
                 .required()
                 .with("minimum", 0),
             Field.number(
@@ -268,7 +271,8 @@ final class PackageTables {
   }
 
   private static <T> Field<T> cell(Function<T, ReportedCell> cell) {
-    return Field.<T>text("cell", "Cell", "Id of the cell's record.", row -> cell.apply(row).record().id())
+    return Field.<T>text(
+            "cell", "Cell", "Id of the cell's record.", row -> cell.apply(row).record().id())
         .required()
         .with("pattern", CELL_ID);
   }

@@ -7,6 +7,7 @@ import commonsheet.export.plot.Markup;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
 
@@ -88,13 +89,13 @@ final class PageLists {
   /** What cannot be set side by side, and why. */
   void incomparable() {
     Map<String, List<String>> gaps = new LinkedHashMap<>();
-    for (Measure measure : report.measures()) {
-      for (ReportedCell cell : report.cells()) {
+    for (ReportedCell cell : report.cells()) {
+      for (Measure measure : report.measures()) {
         Figure figure = cell.figure(measure);
         if (!figure.isKnown()) {
-          String reason = Printed.clean(String.join(" ", figure.notes()));
-          gaps.computeIfAbsent(measure.title() + ": " + reason, g -> new ArrayList<>())
-              .add(cell.shortName());
+          String reason = Printed.clean(String.join("; ", figure.notes()));
+          gaps.computeIfAbsent(cell.shortName() + ": " + reason, g -> new ArrayList<>())
+              .add(measure.title().toLowerCase(Locale.ROOT));
         }
       }
     }
@@ -102,9 +103,9 @@ final class PageLists {
       return;
     }
     out.leaf("h2", "What cannot be compared");
-    out.open("ul");
+    out.open("ul").with("class", "notes");
     report.shortlist().remarks().forEach(remark -> out.leaf("li", Printed.clean(remark)));
-    gaps.forEach((gap, cells) -> out.leaf("li", gap + " (" + String.join(", ", cells) + ")"));
+    gaps.forEach((gap, measures) -> out.leaf("li", gap + " (" + String.join(", ", measures) + ")"));
     out.closeLine();
   }
 
@@ -131,6 +132,7 @@ final class PageLists {
       rows.add(
           row(
               cell,
+              cell.cell().maker() == null ? "not printed" : cell.cell().maker(),
               source.file(),
               Stream.of(source.document(), source.title())
                   .filter(text -> !text.isEmpty())
@@ -141,11 +143,13 @@ final class PageLists {
               source.pageList(),
               SheetUsed.approval(cell)));
     }
-    table(List.of("Sheet", "Document", "Revision", "Date", "Pages", "State of the record"), rows);
+    table(
+        List.of("Maker", "Sheet", "Document", "Revision", "Date", "Pages", "State of the record"),
+        rows);
   }
 
   private static List<String> row(ReportedCell cell, String... texts) {
-    List<String> row = new ArrayList<>(List.of(Integer.toString(cell.rank()), cell.name()));
+    List<String> row = new ArrayList<>(List.of(Integer.toString(cell.rank()), cell.shortName()));
     row.addAll(List.of(texts));
     return row;
   }

@@ -46,9 +46,7 @@ public record Report(Shortlist shortlist, List<ReportedCell> cells) {
   /** The measures that any cell has a figure or a bound of, in their order. */
   List<Measure> measures() {
     return Stream.of(Measure.values())
-        .filter(
-            measure ->
-                cells.stream().anyMatch(cell -> FigureWords.says(cell.figure(measure))))
+        .filter(measure -> cells.stream().anyMatch(cell -> FigureWords.says(cell.figure(measure))))
         .toList();
   }
 }

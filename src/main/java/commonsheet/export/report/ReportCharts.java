@@ -1,10 +1,10 @@
 package commonsheet.export.report;
 
-import commonsheet.export.ShortlistWords;
 import commonsheet.compare.DischargeLine;
 import commonsheet.compare.Figure;
 import commonsheet.compare.Measure;
 import commonsheet.export.Caution;
+import commonsheet.export.ShortlistWords;
 import commonsheet.export.Wrapping;
 import commonsheet.export.plot.Look;
 import commonsheet.export.plot.Plot;
@@ -23,7 +23,7 @@ import java.util.stream.Stream;
  */
 final class ReportCharts {
   /** Characters in a line below a chart. */
-  private static final int NOTE_WIDTH = 104;
+  private static final int NOTE_WIDTH = 98;
 
   private final Report report;
   private final Map<ReportedCell, Look> looks = new LinkedHashMap<>();
@@ -68,9 +68,7 @@ final class ReportCharts {
                             new Plot.Series(
                                 cell.rank(),
                                 look,
-                                cell.shortName()
-                                    + ", "
-                                    + ConditionWords.amperes(line.current()),
+                                cell.shortName() + ", " + ConditionWords.amperes(line.current()),
                                 points(line),
                                 Marks.along(points(line), series.size()),
                                 line.unsure()))));
@@ -99,10 +97,7 @@ final class ReportCharts {
                     look,
                     cell.shortName(),
                     given.stream().map(ReportCharts::energy).toList(),
-                    given.stream()
-                        .filter(Delivered::digitised)
-                        .map(ReportCharts::energy)
-                        .toList(),
+                    given.stream().filter(Delivered::digitised).map(ReportCharts::energy).toList(),
                     given.stream().anyMatch(d -> d.energy().unsure())));
           }
         });
@@ -114,7 +109,16 @@ final class ReportCharts {
             + " V. Marks are digitised curves; lines reach only as far as the sheets show.",
         new String[] {"Current per cell, A", "Delivered energy, Wh"},
         series,
-        List.of(new Plot.Guide(average(), "load " + ConditionWords.amperes(average()))));
+        loads());
+  }
+
+  /** The average and, where it is higher, the peak. */
+  private List<Plot.Guide> loads() {
+    double peak = report.condition().load().peak();
+    Plot.Guide mean = new Plot.Guide(average(), "load " + ConditionWords.amperes(average()));
+    return peak > average()
+        ? List.of(mean, new Plot.Guide(peak, "peak " + ConditionWords.amperes(peak)))
+        : List.of(mean);
   }
 
   private Plot capacities() {
@@ -137,7 +141,8 @@ final class ReportCharts {
         "capacity-over-rating",
         "Delivered capacity over current rating",
         "Charge given under the load, over the continuous current that each sheet allows. Right of"
-            + " the line, cells carry the current.",
+            + " the line, cells carry the current."
+            + withoutPoint(),
         new String[] {"Current rating, A", "Delivered capacity, Ah"},
         series,
         List.of(
@@ -155,11 +160,11 @@ final class ReportCharts {
     List<Plot.Point> points =
         series.stream().flatMap(s -> Stream.concat(s.line().stream(), s.marks().stream())).toList();
     double right =
-        Stream.concat(
-                points.stream().map(Plot.Point::x), guides.stream().map(Plot.Guide::x))
+        Stream.concat(points.stream().map(Plot.Point::x), guides.stream().map(Plot.Guide::x))
             .max(Comparator.naturalOrder())
             .orElse(1.0);
-    double low = points.stream().mapToDouble(p -> p.low() == null ? p.y() : p.low()).min().orElse(0);
+    double low =
+        points.stream().mapToDouble(p -> p.low() == null ? p.y() : p.low()).min().orElse(0);
     double high =
         points.stream().mapToDouble(p -> p.high() == null ? p.y() : p.high()).max().orElse(1);
     return new Plot(
@@ -214,6 +219,18 @@ final class ReportCharts {
         ? Optional.of(
             new Plot.Point(rating.value(), capacity.value(), capacity.low(), capacity.high()))
         : Optional.empty();
+  }
+
+  /** Which cells of the other charts have no place over the rating, and why. */
+  private String withoutPoint() {
+    List<String> told = new ArrayList<>();
+    for (ReportedCell cell : looks.keySet()) {
+      if (point(cell).isEmpty()) {
+        boolean rated = cell.figure(Measure.CURRENT_RATING).isKnown();
+        told.add(cell.shortName() + (rated ? " (no capacity at the load)" : " (no rating)"));
+      }
+    }
+    return told.isEmpty() ? "" : " Not shown: " + String.join(", ", told) + ".";
   }
 
   private List<String> notes(Plot plot) {

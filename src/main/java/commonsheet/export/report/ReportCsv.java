@@ -1,10 +1,10 @@
 package commonsheet.export.report;
 
-import commonsheet.export.ShortlistWords;
 import commonsheet.compare.Figure;
 import commonsheet.compare.Measure;
 import commonsheet.export.Caution;
 import commonsheet.export.CsvText;
+import commonsheet.export.ShortlistWords;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,14 +1,17 @@
 package commonsheet.export.report;
 
-import commonsheet.export.ShortlistWords;
 import commonsheet.compare.Figure;
 import commonsheet.compare.Measure;
 import commonsheet.compare.Verdict;
 import commonsheet.export.Caution;
+import commonsheet.export.FigureText;
 import commonsheet.export.MarkdownText;
+import commonsheet.export.ShortlistWords;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -45,11 +48,9 @@ final class ReportMarkdown {
     table();
     list("", report.cells().stream().filter(c -> !carries(c)).map(this::reason).toList());
     list("Not comparable:", report.shortlist().remarks().stream().map(this::escape).toList());
-    list("Notes:", notes());
+    list("Not known, or in doubt:", notes());
     list("Sheets:", report.cells().stream().map(this::source).toList());
-    paragraph(
-        "?: rests on something unsure or on an assumption. "
-            + escape(ConditionWords.tolerance(report.condition())));
+    paragraph(escape(legend() + ConditionWords.tolerance(report.condition())));
     out.append("> ").append(escape(Caution.TEXT)).append('\n');
   }
 
@@ -84,7 +85,7 @@ final class ReportMarkdown {
   }
 
   private String entry(Figure figure) {
-    return escape(FigureWords.value(figure)) + " <sub>" + FigureWords.origin(figure) + "</sub>";
+    return escape(FigureText.of(figure));
   }
 
   private String reason(ReportedCell cell) {
@@ -92,7 +93,17 @@ final class ReportMarkdown {
   }
 
   private List<String> notes() {
-    return new Footnotes(report).byCell(SHORT).stream().map(this::escape).toList();
+    return Footnotes.ofGaps(report, SHORT).stream().map(this::escape).toList();
+  }
+
+  /** What the marks mean, in one line; nothing where there are none. */
+  private String legend() {
+    Set<Figure> shown = new LinkedHashSet<>();
+    for (ReportedCell cell : report.cells()) {
+      SHORT.forEach(measure -> shown.add(cell.figure(measure)));
+    }
+    List<String> lines = FigureText.legend(shown);
+    return lines.isEmpty() ? "" : String.join("; ", lines) + ". ";
   }
 
   private String source(ReportedCell cell) {

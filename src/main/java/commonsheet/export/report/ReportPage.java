@@ -1,7 +1,7 @@
 package commonsheet.export.report;
 
-import commonsheet.export.ShortlistWords;
 import commonsheet.export.Caution;
+import commonsheet.export.ShortlistWords;
 import commonsheet.export.plot.Markup;
 import commonsheet.export.plot.Plot;
 import commonsheet.export.plot.PlotSvg;
@@ -24,13 +24,12 @@ final class ReportPage {
 
   private final Report report;
   private final ReportCharts charts;
-  private final Footnotes notes;
+  private final Footnotes notes = new Footnotes();
   private final Markup out = new Markup();
 
   private ReportPage(Report report) {
     this.report = report;
     charts = new ReportCharts(report);
-    notes = new Footnotes(report);
   }
 
   /** The text of the page. */

@@ -1,10 +1,10 @@
 package commonsheet.export.report;
 
-import commonsheet.export.ShortlistWords;
 import commonsheet.compare.Figure;
 import commonsheet.compare.Measure;
 import commonsheet.export.Caution;
 import commonsheet.export.Printed;
+import commonsheet.export.ShortlistWords;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.ArrayList;
@@ -20,8 +20,9 @@ final class ReportWorkbook {
   private static final String HEAD_FILL = "E8EEF2";
   private static final int TITLE_ROWS = 4;
   private static final int NAME_WIDTH = 34;
-  private static final int FIGURE_WIDTH = 12;
-  private static final int NOTE_WIDTH = 90;
+  private static final int FIGURE_WIDTH = 11;
+  private static final int TITLE_COLUMNS = 13;
+  private static final int NOTE_WIDTH = 24;
 
   private final Report report;
   private final List<Measure> measures;
@@ -44,9 +45,9 @@ final class ReportWorkbook {
     List<String> heads = new ArrayList<>(List.of("Rank", "Cell", "Verdict", "Margin"));
     for (Measure measure : measures) {
       heads.add(measure.title() + ", " + Unit.shown(measure.unit()));
-      heads.add("from");
-      heads.add("to");
-      heads.add("origin");
+      heads.add("Low");
+      heads.add("High");
+      heads.add("Origin");
     }
     heads.add("State of approval");
     head(sheet, TITLE_ROWS, heads);
@@ -59,21 +60,29 @@ final class ReportWorkbook {
     for (int column = 2; column < heads.size(); column++) {
       sheet.width(column, FIGURE_WIDTH);
     }
-    sheet.fitToWidth((short) 1);
     sheet.pageOrientation("landscape");
   }
 
   private void title(Worksheet sheet) {
-    sheet.value(0, 0, "Cells at " + ShortlistWords.condition(report.condition()));
+    line(sheet, 0, "Cells at " + ShortlistWords.condition(report.condition()), 20);
     sheet.style(0, 0).bold().fontSize(14).set();
-    sheet.value(
+    line(
+        sheet,
         1,
-        0,
         String.join(" ", ShortlistWords.asked(report.shortlist()))
             + ' '
-            + ShortlistWords.outcome(report.shortlist()));
-    sheet.value(2, 0, Caution.TEXT);
-    sheet.style(2, 0).italic().set();
+            + ShortlistWords.outcome(report.shortlist()),
+        48);
+    sheet.style(1, 0).wrapText(true).verticalAlignment("top").set();
+    line(sheet, 2, Caution.TEXT, 32);
+    sheet.style(2, 0).italic().wrapText(true).verticalAlignment("top").set();
+  }
+
+  /** A text over several columns, in a row of so many points. */
+  private static void line(Worksheet sheet, int row, String text, double height) {
+    sheet.value(row, 0, text);
+    sheet.range(row, 0, row, TITLE_COLUMNS).merge();
+    sheet.rowHeight(row, height);
   }
 
   private static void head(Worksheet sheet, int row, List<String> heads) {
@@ -111,9 +120,9 @@ final class ReportWorkbook {
     }
   }
 
-  /** As many decimals as the figure is shown with to people. */
+  /** As many decimals as the figure is shown with to people; one more for a bound. */
   private static String format(Figure figure) {
-    int decimals = FigureWords.decimals(figure);
+    int decimals = FigureWords.decimals(figure) + (figure.isKnown() ? 0 : 1);
     return decimals == 0 ? "0" : "0." + "0".repeat(decimals);
   }
 
