@@ -226,8 +226,20 @@ class StoryTest {
     assertTrue(drawn.out().contains("0.9614"), "1 / 1.04, the sensor of boat_log.py");
     Path report = out.resolve("report.html");
     done(
-        "compare", out.toString(), "--load", load, "--packs", "2", "--series", "4", "--cutoff",
-        "2.8V", "--reserve", "20%", "--out", report.toString());
+        "compare",
+        out.toString(),
+        "--load",
+        load,
+        "--packs",
+        "2",
+        "--series",
+        "4",
+        "--cutoff",
+        "2.8V",
+        "--reserve",
+        "20%",
+        "--out",
+        report.toString());
     String html = Files.readString(report);
     SHEETS.forEach(name -> assertTrue(html.contains(name + ".pdf"), name));
     assertTrue(html.contains("Caution"));
