@@ -42,10 +42,7 @@ final class LoadFigures {
     figures.put(Measure.VOLTAGE_DROP, drop(heat, load));
     figures.put(
         Measure.CURVE_RESISTANCE,
-        deliveries
-            .family()
-            .map(CurveResistance::of)
-            .orElseGet(() -> Figure.absent(mix.capacity().notes().get(0))));
+        deliveries.family().map(CurveResistance::of).orElseGet(() -> Figure.absent(mix.reason())));
     return figures;
   }
 
@@ -157,7 +154,8 @@ final class LoadFigures {
         watts + error,
         Origin.DERIVED,
         List.copyOf(from),
-        List.of("from the gap to " + lowest.name(), "what the lowest rate itself loses is not in it"),
+        List.of(
+            "from the gap to " + lowest.name(), "what the lowest rate itself loses is not in it"),
         unsure || mix.capacity().unsure());
   }
 
