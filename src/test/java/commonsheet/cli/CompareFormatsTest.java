@@ -31,8 +31,7 @@ class CompareFormatsTest {
   @BeforeEach
   void written() throws Exception {
     records = folder.resolve("records").toString();
-    Source source =
-        new Source(null, null, null, null, "heron.pdf", "0".repeat(64), 1, null, null);
+    Source source = new Source(null, null, null, null, "heron.pdf", "0".repeat(64), 1, null, null);
     Cell cell = new Cell("Tarn Cells", "Heron 26", null, null, null, null, null);
     new RecordStore(Path.of(records))
         .write(

@@ -32,46 +32,41 @@ final class CurveTables {
 
   private static List<Field<PointRow>> pointFields() {
     return List.of(
-            PackageTables.cell(PointRow::cell),
-            Field.<PointRow>text(
-                    "curve", "Curve", "Id of the record's curve.", r -> r.line().curve())
-                .required(),
-            Field.<PointRow>integer("point", "Point", "Along the curve, from 1.", PointRow::point)
-                .required(),
-            Field.<PointRow>number(
-                    "current",
-                    "A",
-                    "Current",
-                    "Constant discharge current.",
-                    r -> r.line().current())
-                .required()
-                .with("minimum", 0),
-            Field.number(
-                "temperature",
-                "Cel",
-                "Temperature",
-                "Empty where the chart does not say.",
-                r -> r.line().temperature()),
-            Field.<PointRow>number(
-                    "charge",
-                    "A.h",
-                    "Charge given",
-                    "Charge given up to this point.",
-                    r -> r.line().charge().get(r.point() - 1))
-                .required()
-                .meaning(QuantityCatalogue.standard().get("capacity").emmo()),
-            Field.<PointRow>number(
-                    "voltage",
-                    "V",
-                    "Voltage",
-                    "Voltage under the current.",
-                    r -> r.line().voltage().get(r.point() - 1))
-                .required(),
-            Field.yesNo(
-                "unsure",
-                "Unsure",
-                "Whether the curve, or the current taken for its rate, is in doubt.",
-                r -> r.line().unsure()));
+        PackageTables.cell(PointRow::cell),
+        Field.<PointRow>text("curve", "Curve", "Id of the record's curve.", r -> r.line().curve())
+            .required(),
+        Field.<PointRow>integer("point", "Point", "Along the curve, from 1.", PointRow::point)
+            .required(),
+        Field.<PointRow>number(
+                "current", "A", "Current", "Constant discharge current.", r -> r.line().current())
+            .required()
+            .with("minimum", 0),
+        Field.number(
+            "temperature",
+            "Cel",
+            "Temperature",
+            "Empty where the chart does not say.",
+            r -> r.line().temperature()),
+        Field.<PointRow>number(
+                "charge",
+                "A.h",
+                "Charge given",
+                "Charge given up to this point.",
+                r -> r.line().charge().get(r.point() - 1))
+            .required()
+            .meaning(QuantityCatalogue.standard().get("capacity").emmo()),
+        Field.<PointRow>number(
+                "voltage",
+                "V",
+                "Voltage",
+                "Voltage under the current.",
+                r -> r.line().voltage().get(r.point() - 1))
+            .required(),
+        Field.yesNo(
+            "unsure",
+            "Unsure",
+            "Whether the curve, or the current taken for its rate, is in doubt.",
+            r -> r.line().unsure()));
   }
 
   private static Stream<PointRow> points(ReportedCell cell) {

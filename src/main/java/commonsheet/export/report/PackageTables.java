@@ -32,7 +32,11 @@ final class PackageTables {
   static List<PackageTable<?>> of(Report report) {
     PackageTables tables = new PackageTables(report);
     return List.of(
-        tables.cells(), tables.measures(), tables.figures(), CurveTables.curves(report), CurveTables.delivered(report));
+        tables.cells(),
+        tables.measures(),
+        tables.figures(),
+        CurveTables.curves(report),
+        CurveTables.delivered(report));
   }
 
   private PackageTable<ReportedCell> cells() {
