@@ -74,6 +74,8 @@ class ReviewCommandTest {
         verified.out().contains("its content has changed since second reviewer approved it"),
         verified.out());
     assertTrue(Run.of("review", "list", record).out().contains(": reopened, "));
+    String table = Run.of("table", "--format", "markdown", record).out();
+    assertTrue(table.contains("reopened, approved before by second reviewer"), table);
   }
 
   @Test
