@@ -12,9 +12,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Prints one of the JSON Schemas the program checks files against. */
-@Command(
-    name = "schema",
-    description = "Prints the JSON Schema of one of the kinds of files.")
+@Command(name = "schema", description = "Prints the JSON Schema of one of the kinds of files.")
 final class SchemaCommand implements Callable<Integer> {
   private static final List<String> NAMES =
       List.of(
@@ -27,7 +25,9 @@ final class SchemaCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
-  @Parameters(paramLabel = "NAME", description = "Such as cell-record; the message on an unknown name lists them.")
+  @Parameters(
+      paramLabel = "NAME",
+      description = "Such as cell-record; the message on an unknown name lists them.")
   private String name;
 
   @Override
