@@ -33,8 +33,7 @@ final class ImplausibleCondition extends NamedRule {
 
   @Override
   public Stream<Finding> examine(CellRecord record) {
-    Stream<Finding> ofStatements =
-        Readings.of(record).flatMap(s -> within(s.id(), s.conditions()));
+    Stream<Finding> ofStatements = Readings.of(record).flatMap(s -> within(s.id(), s.conditions()));
     Stream<Finding> ofCurves =
         record.curves().stream()
             .filter(c -> c.standing() != Standing.REJECTED)

@@ -15,13 +15,7 @@ import picocli.CommandLine.Spec;
 @Command(name = "schema", description = "Prints the JSON Schema of one of the kinds of files.")
 final class SchemaCommand implements Callable<Integer> {
   private static final List<String> NAMES =
-      List.of(
-          "cell-record",
-          "cell-rows",
-          "comparison",
-          "layout-rule",
-          "load",
-          "voltage-table");
+      List.of("cell-record", "cell-rows", "comparison", "layout-rule", "load", "voltage-table");
 
   @Spec private CommandSpec spec;
 

@@ -28,8 +28,7 @@ final class Typed {
       if (parts.length < 2) {
         throw new ReviewException("\"" + word + "\" is no condition; write it as temperature=25");
       }
-      conditions.put(
-          parts[0].strip(), isNone(parts[1]) ? null : number(parts[1], "--condition"));
+      conditions.put(parts[0].strip(), isNone(parts[1]) ? null : number(parts[1], "--condition"));
     }
     return conditions;
   }

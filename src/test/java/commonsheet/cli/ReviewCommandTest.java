@@ -207,22 +207,63 @@ class ReviewCommandTest {
   void addsWhatWasNotRead() throws Exception {
     Run added =
         Run.of(
-            "review", "add", record, "--quantity", "mass", "--value", "45", "--range", "44..46",
-            "--page", "1", "--box", "72,120,60,10", "--text", "45 ± 1 g", "--by", "curator");
+            "review",
+            "add",
+            record,
+            "--quantity",
+            "mass",
+            "--value",
+            "45",
+            "--range",
+            "44..46",
+            "--page",
+            "1",
+            "--box",
+            "72,120,60,10",
+            "--text",
+            "45 ± 1 g",
+            "--by",
+            "curator");
     assertEquals(ExitStatus.DONE, added.status(), added.err());
     assertTrue(
         added.out().startsWith("s2 p. 1 mass 45 [44 to 46] g — corrected, \"45 ± 1 g\""),
         added.out());
     Run unknown =
         Run.of(
-            "review", "add", record, "--quantity", "colour", "--value", "45", "--page", "1",
-            "--box", "72,120,60,10", "--text", "blue", "--by", "curator");
+            "review",
+            "add",
+            record,
+            "--quantity",
+            "colour",
+            "--value",
+            "45",
+            "--page",
+            "1",
+            "--box",
+            "72,120,60,10",
+            "--text",
+            "blue",
+            "--by",
+            "curator");
     assertEquals(ExitStatus.USAGE, unknown.status());
     assertTrue(unknown.err().contains("\"colour\" is no quantity"), unknown.err());
     Run elsewhere =
         Run.of(
-            "review", "add", record, "--quantity", "mass", "--value", "45", "--page", "9",
-            "--box", "72,120,60,10", "--text", "45 g", "--by", "curator");
+            "review",
+            "add",
+            record,
+            "--quantity",
+            "mass",
+            "--value",
+            "45",
+            "--page",
+            "9",
+            "--box",
+            "72,120,60,10",
+            "--text",
+            "45 g",
+            "--by",
+            "curator");
     assertEquals(ExitStatus.NOT_WRITTEN, elsewhere.status());
   }
 

@@ -66,8 +66,7 @@ record Digitised(
 
   /** Under which conditions the curves stand, as a record states them. */
   Conditions conditions() {
-    Conditions cutoff =
-        Conditions.NONE.with(Conditions.CUTOFF_VOLTAGE, condition.cutoffVoltage());
+    Conditions cutoff = Conditions.NONE.with(Conditions.CUTOFF_VOLTAGE, condition.cutoffVoltage());
     return table == null || table.temperature() == null
         ? cutoff
         : cutoff.with(Conditions.TEMPERATURE, table.temperature());
