@@ -56,6 +56,7 @@ final class StandardRules {
   private static final List<CheckRule> REACH =
       List.of(
           new BeyondAnyCell(),
+          new ImplausibleCondition(),
           new UnusualForForm(),
           new Reach(
               "reach/specific-energy",

@@ -31,14 +31,18 @@ final class Wording {
 
   /** Such as {@code minimum capacity} or {@code maximum charge current}. */
   static String name(Statement statement) {
-    String name =
-        Arrays.stream(statement.quantity().split("(?<=[a-z])(?=[A-Z])"))
-            .map(word -> isAbbreviation(word) ? word : word.toLowerCase(Locale.ROOT))
-            .collect(Collectors.joining(" "));
+    String name = words(statement.quantity());
     Statistic statistic = statement.statistic();
     return statistic == null || name.startsWith(statistic.label())
         ? name
         : statistic.label() + " " + name;
+  }
+
+  /** Such as {@code maximum charge current} of the name {@code maximumChargeCurrent}. */
+  static String words(String name) {
+    return Arrays.stream(name.split("(?<=[a-z])(?=[A-Z])"))
+        .map(word -> isAbbreviation(word) ? word : word.toLowerCase(Locale.ROOT))
+        .collect(Collectors.joining(" "));
   }
 
   private static boolean isAbbreviation(String word) {

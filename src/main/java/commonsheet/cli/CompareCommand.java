@@ -66,7 +66,8 @@ final class CompareCommand implements Callable<Integer> {
 
   @Option(
       names = "--format",
-      description = "terminal, csv, json, markdown, html, xlsx, data-package or svg (the charts); by the"
+      description =
+          "terminal, csv, json, markdown, html, xlsx, data-package or svg (the charts); by the"
               + " ending of --out when none is given, else terminal.")
   private ShortlistFormat format;
 

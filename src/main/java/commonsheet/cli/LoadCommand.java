@@ -69,8 +69,7 @@ final class LoadCommand implements Callable<Integer> {
   public Integer call() throws CommandException {
     LoggedLoad found;
     try {
-      found =
-          LoadLog.read(log, new LogChoice(timeColumn, currentColumn, discharge, chargedBack));
+      found = LoadLog.read(log, new LogChoice(timeColumn, currentColumn, discharge, chargedBack));
     } catch (ColumnException unusable) {
       throw new CommandException(ExitStatus.NONE_READABLE, unusable.getMessage());
     }

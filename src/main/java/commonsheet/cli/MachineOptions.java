@@ -7,16 +7,21 @@ import commonsheet.compare.log.LoadException;
 import commonsheet.compare.log.LoadFile;
 import commonsheet.quantity.PlainNumber;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Objects;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import picocli.CommandLine.Option;
 
 /** What is asked of the cells: a current on each, or what a machine draws from its packs. */
 final class MachineOptions {
   private static final int DIGITS = 6;
+
+  /** Ends with a share of the time. */
+  private static final Pattern MIX = Pattern.compile(".*:\\s*[\\d.]+\\s*%?\\s*");
 
   @Option(
       names = "--current",
@@ -150,16 +155,26 @@ final class MachineOptions {
   }
 
   private Load mixOrFile() throws CommandException {
-    if (load.indexOf(':') >= 0 && !Files.exists(Path.of(load))) {
+    if (MIX.matcher(load).matches()) {
       return GivenLoad.parse(load);
     }
-    if (!Files.exists(Path.of(load))) {
+    Path file = file();
+    if (file == null || !Files.exists(file)) {
       throw wrong("--load " + load + ": there is no such file; write a mix as 13A:90%,30A:10%");
     }
     try {
-      return LoadFile.read(Path.of(load));
+      return LoadFile.read(file);
     } catch (LoadException unusable) {
       throw wrong(unusable.getMessage());
+    }
+  }
+
+  /** Null where the text cannot be the name of a file on this system. */
+  private Path file() {
+    try {
+      return Path.of(load);
+    } catch (InvalidPathException noName) {
+      return null;
     }
   }
 

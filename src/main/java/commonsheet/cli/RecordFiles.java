@@ -1,6 +1,6 @@
 package commonsheet.cli;
 
-import commonsheet.record.RecordException;
+import commonsheet.record.ReadRecord;
 import commonsheet.record.RecordStore;
 import commonsheet.record.StoredRecord;
 import java.io.PrintWriter;
@@ -24,11 +24,11 @@ record RecordFiles(List<StoredRecord> records, int problems) {
     InputFiles inputs = InputFiles.find(arguments, ".json");
     List<String> problems = new ArrayList<>(inputs.problems());
     List<StoredRecord> records = new ArrayList<>();
-    for (Path file : inputs.files()) {
-      try {
-        records.add(RecordStore.open(file));
-      } catch (RecordException unusable) {
-        problems.add(unusable.getMessage());
+    for (ReadRecord read : RecordStore.openAll(inputs.files())) {
+      if (read.problem() == null) {
+        records.add(read.stored());
+      } else {
+        problems.add(read.problem().getMessage());
       }
     }
     problems.forEach(problem -> err.println("commonsheet: " + problem));

@@ -20,6 +20,7 @@ import picocli.CommandLine.Spec;
       ReviewShowCommand.class,
       ReviewConfirmCommand.class,
       ReviewCorrectCommand.class,
+      ReviewAddCommand.class,
       ReviewRejectCommand.class,
       ReviewReturnCommand.class,
       ReviewAcceptCommand.class,

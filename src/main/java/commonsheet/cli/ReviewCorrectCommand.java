@@ -1,17 +1,13 @@
 package commonsheet.cli;
 
 import commonsheet.record.CellRecord;
-import commonsheet.record.Statistic;
 import commonsheet.review.CellMember;
 import commonsheet.review.Correction;
 import commonsheet.review.Ids;
 import commonsheet.review.ReviewException;
 import commonsheet.review.Settling;
 import java.io.PrintWriter;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -30,8 +26,6 @@ import picocli.CommandLine.Spec;
     },
     sortOptions = false)
 final class ReviewCorrectCommand implements Callable<Integer> {
-  private static final String NONE = "none";
-
   @Spec private CommandSpec spec;
 
   @Mixin private ReviewWork work;
@@ -99,59 +93,12 @@ final class ReviewCorrectCommand implements Callable<Integer> {
   }
 
   private Correction correction() throws ReviewException {
-    Map<String, Double> changed = new LinkedHashMap<>();
-    for (String condition : conditions) {
-      String[] parts = condition.split("=", 2);
-      if (parts.length < 2) {
-        throw new ReviewException(
-            "\"" + condition + "\" is no condition; write it as temperature=25");
-      }
-      changed.put(parts[0].strip(), isNone(parts[1]) ? null : number(parts[1], "--condition"));
-    }
-    return new Correction(value, bounds(), statistic(), isNone(statistic), changed, label);
-  }
-
-  private Correction.Bounds bounds() throws ReviewException {
-    if (range == null) {
-      return null;
-    }
-    if (isNone(range)) {
-      return Correction.NO_BOUNDS;
-    }
-    String[] ends = range.split("\\.\\.", 2);
-    if (ends.length < 2) {
-      throw new ReviewException("\"" + range + "\" is no range; write it as -20..60");
-    }
-    return new Correction.Bounds(number(ends[0], "--range"), number(ends[1], "--range"));
-  }
-
-  private Statistic statistic() throws ReviewException {
-    if (statistic == null || isNone(statistic)) {
-      return null;
-    }
-    for (Statistic known : Statistic.values()) {
-      if (known.label().equals(statistic.strip().toLowerCase(Locale.ROOT))) {
-        return known;
-      }
-    }
-    throw new ReviewException(
-        "\"" + statistic + "\" is none of nominal, typical, rated, minimum, maximum, standard");
-  }
-
-  private static boolean isNone(String word) {
-    return word != null && word.strip().equalsIgnoreCase(NONE);
-  }
-
-  private static double number(String word, String option) throws ReviewException {
-    try {
-      double number = Double.parseDouble(word.strip());
-      if (Double.isFinite(number)) {
-        return number;
-      }
-    } catch (NumberFormatException noNumber) {
-      // Said below.
-    }
-    throw new ReviewException(
-        "\"" + word + "\" in " + option + " is no number; write it with a point, such as 2.5");
+    return new Correction(
+        value,
+        Typed.bounds(range),
+        Typed.statistic(statistic),
+        Typed.isNone(statistic),
+        Typed.conditions(conditions),
+        label);
   }
 }

@@ -12,22 +12,16 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Prints one of the JSON Schemas the program checks files against. */
-@Command(
-    name = "schema",
-    description = "Prints the JSON Schema of one of the kinds of files.")
+@Command(name = "schema", description = "Prints the JSON Schema of one of the kinds of files.")
 final class SchemaCommand implements Callable<Integer> {
   private static final List<String> NAMES =
-      List.of(
-          "cell-record",
-          "cell-rows",
-          "comparison",
-          "layout-rule",
-          "load",
-          "voltage-table");
+      List.of("cell-record", "cell-rows", "comparison", "layout-rule", "load", "voltage-table");
 
   @Spec private CommandSpec spec;
 
-  @Parameters(paramLabel = "NAME", description = "Such as cell-record; the message on an unknown name lists them.")
+  @Parameters(
+      paramLabel = "NAME",
+      description = "Such as cell-record; the message on an unknown name lists them.")
   private String name;
 
   @Override

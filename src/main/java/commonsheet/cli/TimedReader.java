@@ -91,7 +91,8 @@ final class TimedReader {
           file
               + ": not read within "
               + limit.toSeconds()
-              + " seconds and given up; look whether it is a datasheet, and split it if it is long");
+              + " seconds and given up; look whether it is a datasheet, and split it if it is"
+              + " long");
     } catch (ExecutionException failure) {
       return new SheetOutcome.Failed(sentence(file, failure.getCause()));
     }

@@ -14,19 +14,16 @@ import org.hipparchus.util.Precision;
 /**
  * A discharge curve whose current is known.
  *
- * @param curve with its current among its conditions
+ * @param curve with its current among its conditions where its charge follows from it
+ * @param current in A
  * @param temperature in °C, or null where the chart does not say
  * @param from ids of the curve and of the statement that its current comes from
  * @param doubts why it is unsure, one sentence each
  */
-record CurveAtCurrent(Curve curve, Double temperature, List<String> from, List<String> doubts) {
+record CurveAtCurrent(
+    Curve curve, double current, Double temperature, List<String> from, List<String> doubts) {
   /** Of a current in A: finer than any sheet prints. */
   private static final int DECIMALS = 6;
-
-  /** In A. */
-  double current() {
-    return curve.conditions().get(Conditions.DISCHARGE_CURRENT);
-  }
 
   boolean isMeasured() {
     return curve.method() == Method.MEASURED;
@@ -57,26 +54,33 @@ record CurveAtCurrent(Curve curve, Double temperature, List<String> from, List<S
     if (!(current > 0)) {
       return Optional.empty();
     }
-    Conditions known = curve.conditions().with(Conditions.DISCHARGE_CURRENT, current);
     Double temperature = curve.conditions().get(Conditions.TEMPERATURE);
-    return Optional.of(new CurveAtCurrent(curve.with(known), temperature, from, doubts));
+    return Optional.of(
+        new CurveAtCurrent(knowing(current, curve), current, temperature, from, doubts));
+  }
+
+  private static Curve knowing(double current, Curve curve) {
+    boolean counts = curve.x().quantity().equals("time");
+    return counts
+        ? curve.with(curve.conditions().with(Conditions.DISCHARGE_CURRENT, current))
+        : curve;
   }
 
   /** The same, unsure for one more reason. */
   CurveAtCurrent doubted(String doubt) {
     List<String> more = new ArrayList<>(doubts);
     more.add(doubt);
-    return new CurveAtCurrent(curve, temperature, from, more);
+    return new CurveAtCurrent(curve, current, temperature, from, more);
   }
 
   /** For people: {@code curve c3 (4.8 A)}. */
   String named() {
-    return "curve " + curve.id() + " (" + PlainNumber.of(current(), 4) + " A)";
+    return "curve " + curve.id() + " (" + PlainNumber.of(current, 4) + " A)";
   }
 
   /** For people: {@code curve c3 (4.8 A, 25 °C)}. */
   String namedWithTemperature() {
     String at = temperature == null ? "" : ", " + PlainNumber.of(temperature, 3) + " °C";
-    return "curve " + curve.id() + " (" + PlainNumber.of(current(), 4) + " A" + at + ")";
+    return "curve " + curve.id() + " (" + PlainNumber.of(current, 4) + " A" + at + ")";
   }
 }

@@ -42,10 +42,7 @@ final class LoadFigures {
     figures.put(Measure.VOLTAGE_DROP, drop(heat, load));
     figures.put(
         Measure.CURVE_RESISTANCE,
-        deliveries
-            .family()
-            .map(CurveResistance::of)
-            .orElseGet(() -> Figure.absent(mix.capacity().notes().get(0))));
+        deliveries.family().map(CurveResistance::of).orElseGet(() -> Figure.absent(mix.reason())));
     return figures;
   }
 
@@ -61,7 +58,7 @@ final class LoadFigures {
     double least = mass.low() == null ? grams : mass.low();
     boolean onlyMost = mass.high() != null && mass.low() == null && mass.high() == grams;
     if (onlyMost && energy.low() == null) {
-      return Figure.absent("of energy and mass only the most is known: " + energy.notes().get(0));
+      return Figure.absent("of energy and mass only the most is known");
     }
     List<String> notes = new ArrayList<>();
     if (onlyMost) {
@@ -157,7 +154,8 @@ final class LoadFigures {
         watts + error,
         Origin.DERIVED,
         List.copyOf(from),
-        List.of("from the gap to " + lowest.name() + ", whose own loss is not in it"),
+        List.of(
+            "from the gap to " + lowest.name(), "what the lowest rate itself loses is not in it"),
         unsure || mix.capacity().unsure());
   }
 

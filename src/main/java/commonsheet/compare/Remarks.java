@@ -24,8 +24,8 @@ final class Remarks {
   private static final double PLATEAU = 0.88;
 
   /**
-   * Nominal voltages below this are those of iron phosphate and titanate cells, 3.2 to 3.3 and
-   * 2.4 V; those of the others are 3.6 V and more (manufacturers' tables).
+   * Nominal voltages below this are those of iron phosphate and titanate cells, 3.2 to 3.3 and 2.4
+   * V; those of the others are 3.6 V and more (manufacturers' tables).
    */
   private static final double PHOSPHATE = 3.4;
 

@@ -166,7 +166,7 @@ public record DischargeCurve(
       double from = Math.max(0, charge.get(i - 1));
       double to = Math.min(capacity.value(), charge.get(i));
       if (to > from) {
-        sum += (to - from) * (voltageAt(from) + voltageAt(to)) / 2;
+        sum += (to - from) * (alongPiece(i, from) + alongPiece(i, to)) / 2;
       }
     }
     double byVoltage = curve.uncertainty().y() * capacity.value();
@@ -205,13 +205,18 @@ public record DischargeCurve(
   /** The voltage at a charge; not a number beyond the ends. */
   private double voltageAt(double wanted) {
     for (int i = 1; i < charge.size(); i++) {
-      double from = charge.get(i - 1);
-      double to = charge.get(i);
-      if (from <= wanted && wanted <= to) {
-        double share = to > from ? (wanted - from) / (to - from) : 0;
-        return voltage.get(i - 1) + share * (voltage.get(i) - voltage.get(i - 1));
+      if (charge.get(i - 1) <= wanted && wanted <= charge.get(i)) {
+        return alongPiece(i, wanted);
       }
     }
     return Double.NaN;
+  }
+
+  /** The voltage between a point and the one before it. */
+  private double alongPiece(int point, double wanted) {
+    double from = charge.get(point - 1);
+    double to = charge.get(point);
+    double share = to > from ? (wanted - from) / (to - from) : 0;
+    return voltage.get(point - 1) + share * (voltage.get(point) - voltage.get(point - 1));
   }
 }

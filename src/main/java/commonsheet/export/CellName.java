@@ -20,9 +20,7 @@ public final class CellName {
     String name = of(contender);
     List<String> called =
         others.stream().filter(o -> of(o).equals(name)).map(CellName::id).sorted().toList();
-    return called.size() > 1
-        ? name + " (" + (called.indexOf(id(contender)) + 1) + ")"
-        : name;
+    return called.size() > 1 ? name + " (" + (called.indexOf(id(contender)) + 1) + ")" : name;
   }
 
   private static String id(Contender contender) {

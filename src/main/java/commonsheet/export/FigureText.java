@@ -4,6 +4,7 @@ import commonsheet.compare.Figure;
 import commonsheet.compare.Origin;
 import commonsheet.quantity.PlainNumber;
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -24,6 +25,9 @@ public final class FigureText {
   private static final int DIGITS = 3;
 
   static final String UNSURE = "?";
+
+  /** A half-width of 0.1 that comes out as 0.09999 is one of 0.1. */
+  private static final MathContext WITHOUT_NOISE = new MathContext(2);
 
   private FigureText() {}
 
@@ -112,7 +116,7 @@ public final class FigureText {
     if (halfWidth <= 0) {
       return PlainNumber.of(exact.setScale(scale(exact, digits), RoundingMode.HALF_EVEN));
     }
-    BigDecimal width = BigDecimal.valueOf(halfWidth);
+    BigDecimal width = BigDecimal.valueOf(halfWidth).round(WITHOUT_NOISE);
     int first = width.scale() - width.precision() + 1;
     int scale = Math.max(0, Math.min(scale(exact, PRINTED_DIGITS), first));
     return exact.setScale(scale, RoundingMode.HALF_EVEN).toPlainString();

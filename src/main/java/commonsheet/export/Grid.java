@@ -87,6 +87,9 @@ record Grid(List<String> heads, List<Line> lines) {
 
   private static String state(Review review) {
     StringBuilder state = new StringBuilder(Printed.clean(review.state()));
+    if (review.state().equals(Review.REOPENED)) {
+      state.append(", approved before");
+    }
     if (review.approvedBy() != null) {
       state.append(" by ").append(Printed.clean(review.approvedBy()));
     }

@@ -60,9 +60,7 @@ public final class TerminalLoad {
       line("Rest", time(found.rest()));
     }
     if (found.gaps().count() > 0) {
-      line(
-          "Gaps",
-          found.gaps().count() + ", the longest of " + time(found.gaps().longest()));
+      line("Gaps", found.gaps().count() + ", the longest of " + time(found.gaps().longest()));
     }
     out.append('\n');
     histogram();

@@ -69,7 +69,8 @@ final class Identity {
 
   private static final Pattern MADE_BY =
       Pattern.compile(
-          "(?i:made|manufactured|produced|supplied|provided)(?i: to (?:the )?\\p{L}+)?(?i: by)\\s+((?:"
+          "(?i:made|manufactured|produced|supplied|provided)(?i: to (?:the )?\\p{L}+)?(?i:"
+              + " by)\\s+((?:"
               + NAME_WORD
               + "[ \\t]*){1,5})");
 

@@ -22,13 +22,28 @@ final class RecordConsistency {
 
   static List<String> problems(JsonNode record) {
     RecordConsistency check = new RecordConsistency(record);
-    check.finite(record, "");
+    if (!allFinite(record)) {
+      check.finite(record, "");
+    }
     check.collectIds();
     check.statements();
     check.cell();
     check.curves();
     check.findings();
     return check.problems;
+  }
+
+  /** Nearly always so, and told without naming every place. */
+  private static boolean allFinite(JsonNode node) {
+    if (node.isNumber()) {
+      return Double.isFinite(node.doubleValue());
+    }
+    for (JsonNode member : node) {
+      if (!allFinite(member)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private void finite(JsonNode node, String pointer) {

@@ -118,10 +118,26 @@ public final class RecordStore {
           folder + " cannot be read as a folder of records (" + reason(e) + "); check its name", e);
     }
     List<CellRecord> records = new ArrayList<>();
-    for (Path file : files) {
-      records.add(read(file));
+    for (ReadRecord read : openAll(files)) {
+      if (read.problem() != null) {
+        throw read.problem();
+      }
+      records.add(read.stored().record());
     }
     return List.copyOf(records);
+  }
+
+  /** Reads many files on all processors; what became of each, in the order of the files. */
+  public static List<ReadRecord> openAll(List<Path> files) {
+    return files.parallelStream().map(RecordStore::attempt).toList();
+  }
+
+  private static ReadRecord attempt(Path file) {
+    try {
+      return new ReadRecord(open(file), null);
+    } catch (RecordException unusable) {
+      return new ReadRecord(null, unusable);
+    }
   }
 
   /**

@@ -26,6 +26,9 @@ public record ReviewStep(
     CONFIRMED,
     @JsonProperty("corrected")
     CORRECTED,
+    /** A value that was not read was typed in. */
+    @JsonProperty("added")
+    ADDED,
     @JsonProperty("rejected")
     REJECTED,
     /** Given back with a remark, to be looked at again. */
@@ -47,7 +50,10 @@ public record ReviewStep(
 
     /** Whether whoever did it has worked on the content, so that approving it is approving that. */
     public boolean isPreparation() {
-      return this == PREPARED || this == CORRECTED || this == REJECTED || this == ACCEPTED;
+      return switch (this) {
+        case PREPARED, CORRECTED, ADDED, REJECTED, ACCEPTED -> true;
+        case CONFIRMED, RETURNED, APPROVED, REOPENED -> false;
+      };
     }
   }
 

@@ -70,7 +70,8 @@ public final class Approval {
               + record.id()
               + "\" is not approved: "
               + person.name()
-              + " prepared it; let another person approve it, or say --own-work, which is recorded");
+              + " prepared it; let another person approve it, or say --own-work, which is"
+              + " recorded");
     }
     Review before = record.review();
     String time = at.truncatedTo(ChronoUnit.SECONDS).toString();

@@ -80,6 +80,36 @@ public record Settling(Person person, Instant at) {
         remark);
   }
 
+  /**
+   * Adds a value that stands on the sheet and was not read.
+   *
+   * @param statement with its evidence; it gets the next free id
+   */
+  public CellRecord added(CellRecord record, Statement statement, String remark) {
+    int last =
+        record.statements().stream()
+            .mapToInt(s -> Integer.parseInt(s.id().substring(1)))
+            .max()
+            .orElse(0);
+    String id = "s" + (last + 1);
+    List<Statement> statements = new ArrayList<>(record.statements());
+    statements.add(
+        new Statement(
+            id,
+            statement.quantity(),
+            statement.statistic(),
+            statement.value(),
+            statement.low(),
+            statement.high(),
+            statement.unit(),
+            statement.conditions(),
+            statement.evidence(),
+            Standing.CORRECTED,
+            List.of()));
+    return stepped(
+        record.withStatements(statements), ReviewStep.Kind.ADDED, List.of(id), null, remark);
+  }
+
   /** Puts another name, chemistry, form … of the cell in place of what was read. */
   public CellRecord corrected(CellRecord record, CellMember member, String text) {
     Cell cell = record.cell();

@@ -1,8 +1,10 @@
 package commonsheet.api;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import commonsheet.sheet.SheetException;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
@@ -41,5 +43,14 @@ class ApiExampleTest {
         folder,
         new PrintStream(printed, true, StandardCharsets.UTF_8));
     assertEquals(block("it prints:\n\n```"), printed.toString(StandardCharsets.UTF_8));
+  }
+
+  @Test
+  void aSheetThatIsNotThereIsNamed(@TempDir Path folder) {
+    SheetException refusal =
+        assertThrows(
+            SheetException.class,
+            () -> DatasheetReader.standard().read(folder.resolve("missing.pdf")));
+    assertTrue(refusal.getMessage().contains("missing.pdf"), refusal.getMessage());
   }
 }

@@ -78,6 +78,9 @@ class RulesTest {
   private static void reach(Break of) {
     of.by("reach/any-cell", r -> r.butSays("nominalVoltage", NOMINAL, 36));
     of.by("reach/any-cell", r -> r.butSays("dischargeCutoffVoltage", null, 27.5));
+    of.by(
+        "reach/condition",
+        r -> r.says("capacity", MINIMUM, 2.5, "dischargeRate", 0.2, "cutoffVoltage", 25));
     of.by("reach/form", r -> r.butSays("height", null, 6.5));
     of.by("reach/specific-energy", r -> r.butSays("mass", null, 4.5));
     of.by("reach/specific-energy", r -> r.butSays("capacity", NOMINAL, 26));

@@ -27,8 +27,7 @@ class LoadCommandTest {
     assertTrue(run.out().contains("A over 10 s, "), run.out());
     Path records = folder.resolve("records");
     new RecordStore(records).write(Records.of("tarnlight-tl-25", "t.pdf", Standing.READ));
-    Run compared =
-        Run.of("compare", "--load", load.toString(), "--packs", "2", records.toString());
+    Run compared = Run.of("compare", "--load", load.toString(), "--packs", "2", records.toString());
     assertEquals(ExitStatus.DONE, compared.status(), compared.err());
     assertTrue(compared.out().contains("Cells at a mix of "), compared.out());
   }

@@ -74,6 +74,8 @@ class ReviewCommandTest {
         verified.out().contains("its content has changed since second reviewer approved it"),
         verified.out());
     assertTrue(Run.of("review", "list", record).out().contains(": reopened, "));
+    String table = Run.of("table", "--format", "markdown", record).out();
+    assertTrue(table.contains("reopened, approved before by second reviewer"), table);
   }
 
   @Test
@@ -199,6 +201,70 @@ class ReviewCommandTest {
         """
             .formatted(record, second),
         Run.of("review", "differences", record, second).out());
+  }
+
+  @Test
+  void addsWhatWasNotRead() throws Exception {
+    Run added =
+        Run.of(
+            "review",
+            "add",
+            record,
+            "--quantity",
+            "mass",
+            "--value",
+            "45",
+            "--range",
+            "44..46",
+            "--page",
+            "1",
+            "--box",
+            "72,120,60,10",
+            "--text",
+            "45 ± 1 g",
+            "--by",
+            "curator");
+    assertEquals(ExitStatus.DONE, added.status(), added.err());
+    assertTrue(
+        added.out().startsWith("s2 p. 1 mass 45 [44 to 46] g — corrected, \"45 ± 1 g\""),
+        added.out());
+    Run unknown =
+        Run.of(
+            "review",
+            "add",
+            record,
+            "--quantity",
+            "colour",
+            "--value",
+            "45",
+            "--page",
+            "1",
+            "--box",
+            "72,120,60,10",
+            "--text",
+            "blue",
+            "--by",
+            "curator");
+    assertEquals(ExitStatus.USAGE, unknown.status());
+    assertTrue(unknown.err().contains("\"colour\" is no quantity"), unknown.err());
+    Run elsewhere =
+        Run.of(
+            "review",
+            "add",
+            record,
+            "--quantity",
+            "mass",
+            "--value",
+            "45",
+            "--page",
+            "9",
+            "--box",
+            "72,120,60,10",
+            "--text",
+            "45 g",
+            "--by",
+            "curator");
+    assertEquals(ExitStatus.NOT_WRITTEN, elsewhere.status());
   }
 
   @Test

@@ -197,4 +197,53 @@ class StoryTest {
           contender.verdict() == Verdict.CARRIES, mean.isKnown(), contender.cell().toString());
     }
   }
+
+  private static Run done(String... arguments) {
+    Run run = Run.of(arguments);
+    assertEquals(ExitStatus.DONE, run.status(), () -> String.join(" ", arguments) + run.err());
+    return run;
+  }
+
+  /** What fixtures/story/run does after reading; continuous integration runs the script itself. */
+  @Test
+  void peopleApproveAndTheReportSaysWhatItRestsOn(@TempDir Path out) throws Exception {
+    for (CellRecord record : records) {
+      Path file = new RecordStore(out).write(record);
+      List<String> confirm = new ArrayList<>(List.of("review", "confirm", file.toString()));
+      Run open = done("review", "show", "--unsettled", "--ids", file.toString());
+      confirm.addAll(List.of(open.out().trim().split("\\s+")));
+      confirm.addAll(List.of("--by", "cell curator"));
+      done(confirm.toArray(String[]::new));
+      if (!"TF26650-33".equals(record.cell().model())) {
+        done("review", "approve", file.toString(), "--by", "second reader");
+      }
+    }
+    Run verified = done("verify", out.toString());
+    assertTrue(verified.out().contains("7 approvals hold"), verified.out());
+    String load = out.resolve("boat").toString();
+    String log = FIXTURES.resolve("story/boat-log.csv").toString();
+    Run drawn = done("load", log, "--charged-back", "11.66Ah", "--out", load);
+    assertTrue(drawn.out().contains("0.9614"), "1 / 1.04, the sensor of boat_log.py");
+    Path report = out.resolve("report.html");
+    done(
+        "compare",
+        out.toString(),
+        "--load",
+        load,
+        "--packs",
+        "2",
+        "--series",
+        "4",
+        "--cutoff",
+        "2.8V",
+        "--reserve",
+        "20%",
+        "--out",
+        report.toString());
+    String html = Files.readString(report);
+    SHEETS.forEach(name -> assertTrue(html.contains(name + ".pdf"), name));
+    assertTrue(html.contains("Caution"));
+    assertTrue(html.contains("not approved"));
+    assertTrue(html.indexOf("GL21700-40") < html.indexOf("FN21700-50"));
+  }
 }

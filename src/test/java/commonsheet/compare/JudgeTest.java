@@ -16,8 +16,7 @@ class JudgeTest {
   void anAverageOfTenAndAPeakOfTwentyFiveAskForACellOfTwentyFive() {
     Requirement machine = machine(10, 25, 1, 1);
     assertEquals(25, machine.ratingPerCell());
-    assertEquals(
-        Verdict.CARRIES, Judge.of(null, machine).judge(Judged.rated("a", 25)).verdict());
+    assertEquals(Verdict.CARRIES, Judge.of(null, machine).judge(Judged.rated("a", 25)).verdict());
     Judge.Judgement failed = Judge.of(null, machine).judge(Judged.rated("a", 20));
     assertEquals(Verdict.FAILS, failed.verdict());
     assertEquals(-0.2, failed.margin(), 1e-12);
@@ -52,7 +51,12 @@ class JudgeTest {
 
   @ParameterizedTest
   @CsvSource({
-    "25, CARRIES", "24.999, NEAR_MISS", "22.5, NEAR_MISS", "22.4, FAILS", "1, FAILS", "0.0, FAILS"
+    "25, CARRIES",
+    "24.999, NEAR_MISS",
+    "22.5, NEAR_MISS",
+    "22.4, FAILS",
+    "1, FAILS",
+    "0.0, FAILS"
   })
   void aTenthTooLittleIsANearMiss(double rated, Verdict verdict) {
     Judge.Judgement judgement =
@@ -63,8 +67,7 @@ class JudgeTest {
 
   @Test
   void aSmallShortfallIsNotRoundedAway() {
-    String reason =
-        Judge.of(null, machine(10, 25, 1, 1)).judge(Judged.rated("a", 24.999)).reason();
+    String reason = Judge.of(null, machine(10, 25, 1, 1)).judge(Judged.rated("a", 24.999)).reason();
     assertTrue(reason.endsWith("less than 0.1 % too little"), reason);
   }
 
@@ -111,17 +114,11 @@ class JudgeTest {
   void aPulseRatingCarriesAPeakForAWhileOnly() {
     Judge judge = Judge.of(null, machine(10, 25, 1, 1));
     CellFigures strong =
-        Judged.cell("a")
-            .with(Measure.CURRENT_RATING, 20)
-            .with(Measure.PULSE_RATING, 35)
-            .figures();
+        Judged.cell("a").with(Measure.CURRENT_RATING, 20).with(Measure.PULSE_RATING, 35).figures();
     assertEquals(Verdict.FAILS, judge.judge(strong).verdict());
     assertTrue(judge.judge(strong).reason().contains("its pulse rating of 35 A covers the peak"));
     CellFigures weak =
-        Judged.cell("a")
-            .with(Measure.CURRENT_RATING, 10)
-            .with(Measure.PULSE_RATING, 15)
-            .figures();
+        Judged.cell("a").with(Measure.CURRENT_RATING, 10).with(Measure.PULSE_RATING, 15).figures();
     assertTrue(judge.judge(weak).reason().contains("exceeds even its pulse rating of 15 A"));
   }
 
@@ -134,8 +131,14 @@ class JudgeTest {
 
   @ParameterizedTest
   @CsvSource({
-    "0, 25, 1, 1, 2", "-1, 25, 1, 1, 2", "10, 9, 1, 1, 2", "10, 25, 0, 1, 2", "10, 25, 1, -1, 2",
-    "10, 25, 1, 1, 0.5", "NaN, 25, 1, 1, 2", "10, 1e9, 1, 1, 2"
+    "0, 25, 1, 1, 2",
+    "-1, 25, 1, 1, 2",
+    "10, 9, 1, 1, 2",
+    "10, 25, 0, 1, 2",
+    "10, 25, 1, -1, 2",
+    "10, 25, 1, 1, 0.5",
+    "NaN, 25, 1, 1, 2",
+    "10, 1e9, 1, 1, 2"
   })
   void whatNoMachineAsksIsRefused(
       double average, double peak, int packs, int parallel, double factor) {
@@ -145,7 +148,6 @@ class JudgeTest {
   }
 
   private static Requirement machine(double average, double peak, int packs, int parallel) {
-    return new Requirement(
-        average, peak, packs, 4, parallel, Requirement.USUAL_FACTOR, 0, null);
+    return new Requirement(average, peak, packs, 4, parallel, Requirement.USUAL_FACTOR, 0, null);
   }
 }

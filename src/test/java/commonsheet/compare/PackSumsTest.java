@@ -73,7 +73,6 @@ class PackSumsTest {
   }
 
   private static Figure between(double value, double low, double high) {
-    return new Figure(
-        value, low, high, Origin.INTERPOLATED, List.of("c1", "c2"), List.of(), false);
+    return new Figure(value, low, high, Origin.INTERPOLATED, List.of("c1", "c2"), List.of(), false);
   }
 }

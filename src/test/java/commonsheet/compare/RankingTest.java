@@ -26,8 +26,7 @@ class RankingTest {
             .figures();
     assertEquals(
         List.of("z-light", "a-heavy"), ranked(Measure.DELIVERED_SPECIFIC_ENERGY, heavy, light));
-    assertEquals(
-        List.of("a-heavy", "z-light"), ranked(Measure.DELIVERED_CAPACITY, light, heavy));
+    assertEquals(List.of("a-heavy", "z-light"), ranked(Measure.DELIVERED_CAPACITY, light, heavy));
   }
 
   @Test

@@ -131,15 +131,11 @@ class RemarksTest {
   }
 
   private static CellFigures figures(CellRecord record, double nominal) {
-    Figure delivered =
-        new Figure(2.0, null, null, Origin.CURVE, List.of("c1"), List.of(), false);
+    Figure delivered = new Figure(2.0, null, null, Origin.CURVE, List.of("c1"), List.of(), false);
     return new CellFigures(
         record,
         Judged.USUAL,
         Map.of(
-            Measure.NOMINAL_VOLTAGE,
-            Judged.known(nominal),
-            Measure.DELIVERED_CAPACITY,
-            delivered));
+            Measure.NOMINAL_VOLTAGE, Judged.known(nominal), Measure.DELIVERED_CAPACITY, delivered));
   }
 }

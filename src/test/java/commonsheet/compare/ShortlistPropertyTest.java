@@ -33,8 +33,7 @@ class ShortlistPropertyTest {
       @ForAll @IntRange(max = 7) int without,
       @ForAll Measure measure) {
     String left = "cell-" + without;
-    List<CellFigures> fewer =
-        cells.stream().filter(c -> !c.record().id().equals(left)).toList();
+    List<CellFigures> fewer = cells.stream().filter(c -> !c.record().id().equals(left)).toList();
     List<Contender> all = shortlist(cells, measure).contenders();
     assertEquals(
         all.stream().filter(c -> !c.cell().record().id().equals(left)).toList(),

@@ -52,7 +52,8 @@ class DoubtsTest {
             Pages.page()
                 .table("Item | Value | Remark", "Max. continuous discharge current | 33 A | 10C"),
             Pages.rest());
-    assertEquals(List.of("maximum 33 {temperature=10} ?"), said.of("maximumContinuousDischargeCurrent"));
+    assertEquals(
+        List.of("maximum 33 {temperature=10} ?"), said.of("maximumContinuousDischargeCurrent"));
     assertEquals(
         List.of("a rate or a temperature stands beside it: 10C"),
         said.doubts("maximumContinuousDischargeCurrent"));

@@ -21,8 +21,8 @@ record Direction(LogChoice.Sign sign, String why) {
   /** The label of the format; its name for machines tells by its unit. */
   private static final String BDF_LABEL = "Current / A";
 
-  static Direction of(
-      List<Run> runs, Heading column, LogChoice choice, ColumnFile file) throws ColumnException {
+  static Direction of(List<Run> runs, Heading column, LogChoice choice, ColumnFile file)
+      throws ColumnException {
     double positive = 0;
     double negative = 0;
     for (Pieces.Piece piece : Pieces.of(runs).all()) {

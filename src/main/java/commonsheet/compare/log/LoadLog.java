@@ -60,8 +60,7 @@ public final class LoadLog {
             + " is a discharge, "
             + direction.why()
             + ".");
-    LoggedLoad.Correction correction =
-        correction(direction.factor() * Pieces.of(runs).charge());
+    LoggedLoad.Correction correction = correction(direction.factor() * Pieces.of(runs).charge());
     double factor = direction.factor() * (correction == null ? 1 : correction.factor());
     List<Run> drawn = Run.of(content.samples().times(factor));
     return found(content, direction, correction, drawn);

@@ -30,8 +30,7 @@ final class LogColumns {
    *
    * @param skipped rows without a time or a current
    */
-  record Content(
-      CurrentSamples samples, Heading timeColumn, Heading currentColumn, int skipped) {}
+  record Content(CurrentSamples samples, Heading timeColumn, Heading currentColumn, int skipped) {}
 
   static Content read(ColumnFile file, LogChoice choice) throws ColumnException {
     return new LogColumns(file, choice).read();

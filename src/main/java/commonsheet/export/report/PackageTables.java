@@ -1,32 +1,26 @@
 package commonsheet.export.report;
 
-import commonsheet.compare.DischargeLine;
 import commonsheet.compare.Figure;
 import commonsheet.compare.Measure;
 import commonsheet.compare.Origin;
 import commonsheet.compare.Verdict;
-import commonsheet.quantity.QuantityCatalogue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** The tables of the data package of a report. */
 final class PackageTables {
-  private static final String CELLS = "cells";
+  static final String CELLS = "cells";
   private static final String MEASURES = "measures";
+  private static final String MEASURES_KEY = "measure";
   private static final String CELL_ID = "[a-z0-9]+(-[a-z0-9]+)*";
 
   /** A measure of cells or of packs. */
   private record Named(String name, String unit, String title, String meaning, Measure measure) {}
 
   private record FigureRow(ReportedCell cell, String measure, String unit, Figure figure) {}
-
-  private record PointRow(ReportedCell cell, DischargeLine line, int point) {}
-
-  private record DeliveredRow(ReportedCell cell, Delivered given) {}
 
   private final Report report;
 
@@ -38,7 +32,11 @@ final class PackageTables {
   static List<PackageTable<?>> of(Report report) {
     PackageTables tables = new PackageTables(report);
     return List.of(
-        tables.cells(), tables.measures(), tables.figures(), tables.curves(), tables.delivered());
+        tables.cells(),
+        tables.measures(),
+        tables.figures(),
+        CurveTables.curves(report),
+        CurveTables.delivered(report));
   }
 
   private PackageTable<ReportedCell> cells() {
@@ -113,9 +111,18 @@ final class PackageTables {
         rows);
   }
 
-  private static final String MEASURES_KEY = "measure";
-
   private PackageTable<FigureRow> figures() {
+    return new PackageTable<>(
+        "figures",
+        "Figures",
+        "One row per cell and measure; a figure that is not known has a row with its reason.",
+        figureFields(),
+        List.of("cell", MEASURES_KEY),
+        Map.of("cell", CELLS, MEASURES_KEY, MEASURES),
+        report.cells().stream().flatMap(PackageTables::figures).toList());
+  }
+
+  private static List<Field<FigureRow>> figureFields() {
     List<Field<FigureRow>> fields = new ArrayList<>();
     fields.add(cell(FigureRow::cell));
     fields.add(
@@ -151,14 +158,7 @@ final class PackageTables {
             "Unsure",
             "Whether it rests on something unsure, or on an assumption.",
             r -> r.figure().unsure()));
-    return new PackageTable<>(
-        "figures",
-        "Figures",
-        "One row per cell and measure; a figure that is not known has a row with its reason.",
-        fields,
-        List.of("cell", MEASURES_KEY),
-        Map.of("cell", CELLS, MEASURES_KEY, MEASURES),
-        report.cells().stream().flatMap(PackageTables::figures).toList());
+    return fields;
   }
 
   private static Stream<FigureRow> figures(ReportedCell cell) {
@@ -174,103 +174,7 @@ final class PackageTables {
             .map(m -> new FigureRow(cell, m.label(), m.unit(), m.of(cell.contender().pack()))));
   }
 
-  private PackageTable<PointRow> curves() {
-    List<Field<PointRow>> fields =
-        List.of(
-            cell(PointRow::cell),
-            Field.<PointRow>text(
-                    "curve", "Curve", "Id of the record's curve.", r -> r.line().curve())
-                .required(),
-            Field.<PointRow>integer("point", "Point", "Along the curve, from 1.", PointRow::point)
-                .required(),
-            Field.<PointRow>number(
-                    "current",
-                    "A",
-                    "Current",
-                    "Constant discharge current.",
-                    r -> r.line().current())
-                .required()
-                .with("minimum", 0),
-            Field.number(
-                "temperature",
-                "Cel",
-                "Temperature",
-                "Empty where the chart does not say.",
-                r -> r.line().temperature()),
-            Field.<PointRow>number(
-                    "charge",
-                    "A.h",
-                    "Charge given",
-                    "Charge given up to this point.",
-                    r -> r.line().charge().get(r.point() - 1))
-                .required()
-                .meaning(QuantityCatalogue.standard().get("capacity").emmo()),
-            Field.<PointRow>number(
-                    "voltage",
-                    "V",
-                    "Voltage",
-                    "Voltage under the current.",
-                    r -> r.line().voltage().get(r.point() - 1))
-                .required(),
-            Field.yesNo(
-                "unsure",
-                "Unsure",
-                "Whether the curve, or the current taken for its rate, is in doubt.",
-                r -> r.line().unsure()));
-    return new PackageTable<>(
-        "curves",
-        "Discharge curves",
-        "The digitised discharges that the figures come from, down to the cut-off.",
-        fields,
-        List.of("cell", "curve", "point"),
-        Map.of("cell", CELLS),
-        report.cells().stream().flatMap(PackageTables::points).toList());
-  }
-
-  private static Stream<PointRow> points(ReportedCell cell) {
-    return cell.discharges().stream()
-        .flatMap(
-            line ->
-                IntStream.rangeClosed(1, line.charge().size())
-                    .mapToObj(point -> new PointRow(cell, line, point)));
-  }
-
-  private PackageTable<DeliveredRow> delivered() {
-    List<Field<DeliveredRow>> fields = new ArrayList<>();
-    fields.add(cell(DeliveredRow::cell));
-    fields.add(
-        Field.<DeliveredRow>number(
-                "current", "A", "Current", "Constant discharge current.", r -> r.given().current())
-            .required()
-            .with("minimum", 0));
-    fields.add(
-        Field.yesNo(
-            "digitised",
-            "Digitised",
-            "Whether a curve of this current is on the sheet; else it lies between two.",
-            r -> r.given().digitised()));
-    fields.addAll(
-        FigureFields.of("capacity_", "A.h", "delivered capacity", r -> r.given().capacity()));
-    fields.addAll(FigureFields.of("energy_", "W.h", "delivered energy", r -> r.given().energy()));
-    fields.add(
-        Field.yesNo(
-            "unsure",
-            "Unsure",
-            "Whether one of the two rests on something unsure.",
-            r -> r.given().capacity().unsure() || r.given().energy().unsure()));
-    return new PackageTable<>(
-        "delivered",
-        "Delivered over current",
-        "What each cell gives at constant currents between its digitised ones, to the cut-off.",
-        fields,
-        List.of("cell", "current"),
-        Map.of("cell", CELLS),
-        report.cells().stream()
-            .flatMap(cell -> cell.delivered().stream().map(d -> new DeliveredRow(cell, d)))
-            .toList());
-  }
-
-  private static <T> Field<T> cell(Function<T, ReportedCell> cell) {
+  static <T> Field<T> cell(Function<T, ReportedCell> cell) {
     return Field.<T>text(
             "cell", "Cell", "Id of the cell's record.", row -> cell.apply(row).record().id())
         .required()

@@ -55,11 +55,15 @@ record SheetUsed(
     return pages.stream().map(String::valueOf).collect(Collectors.joining("; "));
   }
 
-  /** Such as {@code approved by A. Keeper, 2031-06-01} or {@code draft}. */
+  /**
+   * Such as {@code approved by A. Keeper, 2031-06-01}, {@code reopened, approved before by A.
+   * Keeper, 2031-06-01}, or {@code draft}.
+   */
   static String approval(ReportedCell cell) {
     Review review = review(cell);
     return Stream.of(
             Printed.clean(review.state())
+                + (review.state().equals(Review.REOPENED) ? ", approved before" : "")
                 + (review.approvedBy() == null ? "" : " by " + Printed.clean(review.approvedBy())),
             Printed.clean(review.approvedAt()))
         .filter(part -> !part.isEmpty())

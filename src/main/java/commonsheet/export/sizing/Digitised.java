@@ -64,10 +64,11 @@ record Digitised(
         .orElse(Condition.USUAL_CUTOFF);
   }
 
-  /** The condition as a record states conditions. */
+  /** Under which conditions the curves stand, as a record states them. */
   Conditions conditions() {
-    return Conditions.NONE
-        .with(Conditions.CUTOFF_VOLTAGE, condition.cutoffVoltage())
-        .with(Conditions.TEMPERATURE, condition.temperature());
+    Conditions cutoff = Conditions.NONE.with(Conditions.CUTOFF_VOLTAGE, condition.cutoffVoltage());
+    return table == null || table.temperature() == null
+        ? cutoff
+        : cutoff.with(Conditions.TEMPERATURE, table.temperature());
   }
 }

@@ -4,6 +4,8 @@ import commonsheet.compare.VoltageTable;
 import commonsheet.export.Caution;
 import commonsheet.record.Evidence;
 import commonsheet.record.Statement;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
@@ -13,6 +15,9 @@ final class RowFields {
   static final String SCHEMA = "commonsheet/cell-rows/1";
   static final String RESISTANCE = "curve_resistance";
   static final String TABLE = "voltage_table";
+
+  /** More than any chart is read to. */
+  private static final MathContext RESISTANCE_DIGITS = new MathContext(5);
 
   private static final List<Field<CellRow>> ALL = all();
 
@@ -73,15 +78,21 @@ final class RowFields {
   }
 
   private static void resistance(List<Field<CellRow>> fields) {
-    fields.add(new Field<>(RESISTANCE + "_mOhm", row -> row.resistance().value()));
-    fields.add(new Field<>(RESISTANCE + "_low_mOhm", row -> row.resistance().low()));
-    fields.add(new Field<>(RESISTANCE + "_high_mOhm", row -> row.resistance().high()));
+    fields.add(new Field<>(RESISTANCE + "_mOhm", row -> rounded(row.resistance().value())));
+    fields.add(new Field<>(RESISTANCE + "_low_mOhm", row -> rounded(row.resistance().low())));
+    fields.add(new Field<>(RESISTANCE + "_high_mOhm", row -> rounded(row.resistance().high())));
     fields.add(
         new Field<>(
             RESISTANCE + "_conditions",
             row -> row.resistance().isKnown() ? row.grid().conditions() : null));
     fields.add(new Field<>(RESISTANCE + "_curves", row -> row.resistance().from()));
     fields.add(new Field<>(RESISTANCE + "_notes", row -> row.resistance().notes()));
+  }
+
+  private static Double rounded(Double resistance) {
+    return resistance == null
+        ? null
+        : BigDecimal.valueOf(resistance).round(RESISTANCE_DIGITS).doubleValue();
   }
 
   private static void table(List<Field<CellRow>> fields) {

@@ -186,8 +186,7 @@ class LoadLogTest {
 
   @Test
   void linesWithoutACurrentArePassedOver() throws Exception {
-    LoggedLoad load =
-        read("time (s),current (A)\n0,10\n20,\n40,NaN\n60,10\n,10\n");
+    LoggedLoad load = read("time (s),current (A)\n0,10\n20,\n40,NaN\n60,10\n,10\n");
     assertEquals(10, load.load().averageCurrent(), 1e-9);
     holds(load, "3 lines have no time or no current");
   }
@@ -243,8 +242,7 @@ class LoadLogTest {
 
   private void refused(String text, LogChoice choice, String reason) throws IOException {
     Path log = write(text);
-    String said =
-        assertThrows(ColumnException.class, () -> LoadLog.read(log, choice)).getMessage();
+    String said = assertThrows(ColumnException.class, () -> LoadLog.read(log, choice)).getMessage();
     assertTrue(said.contains(reason), said);
     assertFalse(said.contains("\n"), said);
   }

@@ -8,7 +8,9 @@ import commonsheet.export.Caution;
 import commonsheet.export.plot.PlotSvg;
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
 import java.util.ArrayList;
+import java.util.Base64;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -45,6 +47,18 @@ class ReportPageTest {
     }
     assertFalse(html.contains("url("));
     assertFalse(html.contains("@import"));
+  }
+
+  @Test
+  void thePolicyNamesThePagesOwnScriptAndNoOther() throws Exception {
+    Document page = parse(ReportFormat.HTML.text(ShortlistExamples.hostile()));
+    String script = page.getElementsByTagName("script").item(0).getTextContent();
+    byte[] digest =
+        MessageDigest.getInstance("SHA-256").digest(script.getBytes(StandardCharsets.UTF_8));
+    String policy = ((Element) page.getElementsByTagName("meta").item(1)).getAttribute("content");
+    String hash = Base64.getEncoder().encodeToString(digest);
+    assertTrue(policy.contains("script-src 'sha256-" + hash + "';"), policy);
+    assertTrue(policy.startsWith("default-src 'none'"), policy);
   }
 
   @Test
