@@ -2,15 +2,18 @@ package commonsheet.compare;
 
 import static commonsheet.compare.StatedFigures.number;
 
+import commonsheet.discharge.Estimate;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 
 /**
- * What a cell gives under a load of several currents. Each current uses up its part of the capacity
- * that the cell has at that current (common practice, no source: Peukert's law taken to changing
- * currents).
+ * What a cell gives under a load of several currents, until the voltage under the highest of them
+ * first falls to the cut-off, which is when electronics switch off. That voltage is the one of a
+ * discharge at that current alone, so it ends rather too early. The most it can give is what Peukert's
+ * law taken to changing currents allows: each uses up its part of the capacity that the cell has at
+ * it (common practice, no source).
  *
  * @param capacity in A.h
  * @param energy in W.h
@@ -67,14 +70,18 @@ record MixedDelivery(
               : family.isBelow(share.current()) ? family.lowest().current() : share.current();
       parts.add(new Part(share.current(), share.time(), family.at(current)));
     }
-    notes.add("each current uses up its part of the capacity at that current");
+    Part hardest = parts.get(parts.size() - 1);
+    notes.add("until the voltage under " + number(hardest.current()) + " A falls to the cut-off");
+    notes.add(
+        "as if that current had been drawn all along, so rather too little; at most, each current"
+            + " uses up its part of the capacity at that current");
     if (above > 0) {
       notes.add(outsideNote(above, "above", "highest", family.highest()));
     }
     if (below > 0) {
       notes.add(outsideNote(below, "below", "lowest", family.lowest()));
     }
-    return figures(parts, average, notes, family, above + below > 0);
+    return figures(parts, average, notes, above + below > 0);
   }
 
   private static String outsideNote(double share, String side, String end, Discharge nearest) {
@@ -89,52 +96,55 @@ record MixedDelivery(
   }
 
   private static MixedDelivery figures(
-      List<Part> parts, double average, List<String> notes, RateFamily family, boolean outside) {
+      List<Part> parts, double average, List<String> notes, boolean outside) {
+    Estimate end = parts.get(parts.size() - 1).discharge().capacity();
     double used = 0;
-    double usedLow = 0;
-    double usedHigh = 0;
-    double voltage = 0;
-    double voltageLow = 0;
-    double voltageHigh = 0;
+    double energy = 0;
+    double ownLow = 0;
+    double below = 0;
+    double above = 0;
     Set<String> from = new LinkedHashSet<>();
     Set<String> doubts = new LinkedHashSet<>();
     for (Part part : parts) {
-      double charge = part.time() * part.current() / average;
+      double share = part.time() * part.current() / average;
       Discharge discharge = part.discharge();
-      used += charge / discharge.capacity().value();
-      usedLow += charge / discharge.capacity().high();
-      usedHigh += charge / discharge.capacity().low();
-      voltage += charge * discharge.meanVoltage().value();
-      voltageLow += charge * discharge.meanVoltage().low();
-      voltageHigh += charge * discharge.meanVoltage().high();
+      Estimate mean = discharge.meanVoltage();
+      used += share / discharge.capacity().high();
+      energy += share * discharge.profile().energyTo(Math.min(end.value(), discharge.profile().end()));
+      ownLow += share * mean.low();
+      below += share * (mean.value() - mean.low());
+      above += share * (mean.high() - mean.value());
       from.addAll(discharge.from());
       doubts.addAll(discharge.doubts());
     }
     notes.addAll(doubts);
     boolean unsure = outside || !doubts.isEmpty();
-    Discharge hardest = parts.get(parts.size() - 1).discharge();
-    Discharge steady =
-        family.isBelow(average)
-            ? family.lowest()
-            : family.isAbove(average) ? family.highest() : family.at(average);
-    double capacity = 1 / used;
-    // It ends at the latest when the highest current finds no more, and drawn evenly gives most.
-    double low = Math.min(1 / usedHigh, hardest.capacity().low());
-    double high = Math.max(1 / usedLow, steady.capacity().high());
+    double most = Math.max(end.high(), 1 / used);
+    double mean = energy / end.value();
     List<String> ids = List.copyOf(from);
+    Estimate capacity = new Estimate(end.value(), end.low(), most);
+    // The mean voltage of a discharge that goes on for longer is lower.
+    Estimate voltage = new Estimate(mean, Math.min(mean - below, ownLow), mean + above);
+    Estimate work =
+        new Estimate(energy, (mean - below) * end.low(), Math.max(energy, (mean + above) * most));
     return new MixedDelivery(
-        new Figure(capacity, low, high, Origin.INTERPOLATED, ids, notes, unsure),
-        new Figure(
-            capacity * voltage,
-            Math.min(voltageLow / usedHigh, hardest.energy().low()),
-            Math.max(voltageHigh / usedLow, steady.energy().high()),
-            Origin.INTERPOLATED,
-            ids,
-            notes,
-            unsure),
-        new Figure(voltage, voltageLow, voltageHigh, Origin.INTERPOLATED, ids, notes, unsure),
+        figure(capacity, ids, notes, unsure),
+        figure(work, ids, notes, unsure),
+        figure(voltage, ids, notes, unsure),
         parts,
         null);
+  }
+
+  private static Figure figure(
+      Estimate estimate, List<String> from, List<String> notes, boolean unsure) {
+    return new Figure(
+        estimate.value(),
+        estimate.low(),
+        estimate.high(),
+        Origin.INTERPOLATED,
+        from,
+        notes,
+        unsure);
   }
 
   private static double outside(List<Load.Share> drawing, RateFamily family, boolean above) {

@@ -167,16 +167,25 @@ class DischargeFamilyTest {
     assertTrue(outside.notes().get(0).contains("the sheet shows -5 °C, 25 °C"));
   }
 
-  /** Half of the charge at each of two currents: 1/Q = ½/Q₁ + ½/Q₂ (common practice, no source). */
+  /**
+   * Half of the charge at each of two currents. By hand, with V = 4.2 − 0.05 I − 0.5 q: under 4 A the
+   * voltage falls to 3 V at 2 A·h; until then the mean current by charge is 2.5 A, so that the energy
+   * is (4.2 − 0.125) · 2 − 0.5 · 2² / 2 = 7.15 W·h. At most, 1/Q = ½/Q₁ + ½/Q₂ (common practice, no
+   * source).
+   */
   @Test
-  void aMixUsesUpTheCapacityOfEachCurrent() {
+  void aMixEndsWhenItsHighestCurrentFindsTheCutOff() {
     CellOfCurves cell = ohmic(1, 2, 4);
     double one = cell.under(1, 3.0).figure(DELIVERED_CAPACITY).value();
     double four = cell.under(4, 3.0).figure(DELIVERED_CAPACITY).value();
     Load load = new Load(List.of(new Load.Share(1, 0.8), new Load.Share(4, 0.2)));
-    Figure mix = cell.under(load, 3.0, 23).figure(DELIVERED_CAPACITY);
-    assertEquals(1 / (0.5 / one + 0.5 / four), mix.value(), 1e-9);
-    assertTrue(mix.low() <= four && mix.high() >= mix.value());
+    CellFigures mix = cell.under(load, 3.0, 23);
+    Figure capacity = mix.figure(DELIVERED_CAPACITY);
+    assertEquals(2, capacity.value(), 1e-6);
+    assertEquals(four, capacity.value(), 1e-9);
+    assertEquals(7.15, mix.figure(Measure.DELIVERED_ENERGY).value(), 1e-3);
+    assertTrue(capacity.low() <= four);
+    assertTrue(capacity.high() >= 1 / (0.5 / one + 0.5 / four));
   }
 
   /**
