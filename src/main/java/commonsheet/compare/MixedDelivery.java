@@ -11,9 +11,9 @@ import java.util.Set;
 /**
  * What a cell gives under a load of several currents, until the voltage under the highest of them
  * first falls to the cut-off, which is when electronics switch off. That voltage is the one of a
- * discharge at that current alone, so it ends rather too early. The most it can give is what Peukert's
- * law taken to changing currents allows: each uses up its part of the capacity that the cell has at
- * it (common practice, no source).
+ * discharge at that current alone, so it ends rather too early. The most it can give is what
+ * Peukert's law taken to changing currents allows: each uses up its part of the capacity that the
+ * cell has at it (common practice, no source).
  *
  * @param capacity in A.h
  * @param energy in W.h
@@ -110,7 +110,8 @@ record MixedDelivery(
       Discharge discharge = part.discharge();
       Estimate mean = discharge.meanVoltage();
       used += share / discharge.capacity().high();
-      energy += share * discharge.profile().energyTo(Math.min(end.value(), discharge.profile().end()));
+      energy +=
+          share * discharge.profile().energyTo(Math.min(end.value(), discharge.profile().end()));
       ownLow += share * mean.low();
       below += share * (mean.value() - mean.low());
       above += share * (mean.high() - mean.value());

@@ -30,7 +30,10 @@ public final class MarkdownComparison {
       }
       out.append('\n');
     }
-    out.append(MarkdownText.of(Grid.LEGEND)).append("\n\n> ").append(MarkdownText.of(Caution.TEXT)).append('\n');
+    out.append(MarkdownText.of(Grid.LEGEND))
+        .append("\n\n> ")
+        .append(MarkdownText.of(Caution.TEXT))
+        .append('\n');
   }
 
   private static void row(List<String> entries, Appendable out) throws IOException {

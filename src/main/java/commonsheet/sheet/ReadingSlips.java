@@ -19,8 +19,7 @@ final class ReadingSlips {
   private static final double NEXT = 2.5;
 
   /** The rated capacity over five hours, C with a small 5 below: "0.2Cs", "1.0CsA". */
-  private static final Pattern FIVE_HOUR_CAPACITY =
-      Pattern.compile("(?<=\\dC)[sS](?=A?(?:\\W|$))");
+  private static final Pattern FIVE_HOUR_CAPACITY = Pattern.compile("(?<=\\dC)[sS](?=A?(?:\\W|$))");
 
   /** The letter O for the digit in a number: "O.2C", "3OmΩ", "1O0". */
   private static final Pattern ROUND_DIGIT =

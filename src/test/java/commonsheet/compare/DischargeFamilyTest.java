@@ -168,10 +168,10 @@ class DischargeFamilyTest {
   }
 
   /**
-   * Half of the charge at each of two currents. By hand, with V = 4.2 − 0.05 I − 0.5 q: under 4 A the
-   * voltage falls to 3 V at 2 A·h; until then the mean current by charge is 2.5 A, so that the energy
-   * is (4.2 − 0.125) · 2 − 0.5 · 2² / 2 = 7.15 W·h. At most, 1/Q = ½/Q₁ + ½/Q₂ (common practice, no
-   * source).
+   * Half of the charge at each of two currents. By hand, with V = 4.2 − 0.05 I − 0.5 q: under 4 A
+   * the voltage falls to 3 V at 2 A·h; until then the mean current by charge is 2.5 A, so that the
+   * energy is (4.2 − 0.125) · 2 − 0.5 · 2² / 2 = 7.15 W·h. At most, 1/Q = ½/Q₁ + ½/Q₂ (common
+   * practice, no source).
    */
   @Test
   void aMixEndsWhenItsHighestCurrentFindsTheCutOff() {
