@@ -47,7 +47,7 @@ record Discharges(
         kept,
         List.copyOf(cut),
         List.copyOf(notes),
-        above == null ? absence(choice, condition) : above);
+        kept.isEmpty() && above == null ? absence(choice, condition) : above);
   }
 
   private static String volts(Condition condition) {

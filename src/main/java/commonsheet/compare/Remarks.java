@@ -13,6 +13,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 
 /** What a reader has to know who sets these cells side by side: a sentence each. */
 final class Remarks {
@@ -187,19 +188,22 @@ final class Remarks {
 
   /** The names of cells by what a function says of them; those it says nothing of are left out. */
   private Map<String, TreeSet<String>> by(Function<CellFigures, String> kind) {
+    List<String> of = cells.parallelStream().map(kind).collect(Collectors.toList());
     Map<String, TreeSet<String>> kinds = new TreeMap<>();
-    for (CellFigures cell : cells) {
-      String of = kind.apply(cell);
-      if (of != null) {
-        kinds.computeIfAbsent(of, k -> new TreeSet<>()).add(name(cell));
+    for (int i = 0; i < cells.size(); i++) {
+      if (of.get(i) != null) {
+        kinds.computeIfAbsent(of.get(i), k -> new TreeSet<>()).add(name(cells.get(i)));
       }
     }
     return kinds;
   }
 
   private String names(Predicate<CellFigures> which) {
-    TreeSet<String> names = new TreeSet<>();
-    cells.stream().filter(which).forEach(c -> names.add(name(c)));
+    TreeSet<String> names =
+        cells.parallelStream()
+            .filter(which)
+            .map(Remarks::name)
+            .collect(Collectors.toCollection(TreeSet::new));
     return listed(names);
   }
 

@@ -1,7 +1,6 @@
 package commonsheet.compare;
 
 import commonsheet.record.CellRecord;
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -52,23 +51,28 @@ public record Shortlist(
   public static Shortlist ofFigures(
       List<CellFigures> cells, Condition condition, Requirement requirement, Measure rankedBy) {
     Judge judge = Judge.of(condition, requirement);
-    List<Contender> contenders = new ArrayList<>();
     for (CellFigures cell : cells) {
       if (!cell.condition().equals(condition)) {
         throw new IllegalArgumentException(
             "the figures of " + cell.record().id() + " are at another condition");
       }
-      Judge.Judgement judgement = judge.judge(cell);
-      contenders.add(
-          new Contender(
-              cell,
-              judgement.verdict(),
-              judgement.margin(),
-              judgement.reason(),
-              requirement == null ? null : PackSums.of(cell, requirement)));
     }
-    contenders.sort(new Ranking(rankedBy));
+    List<Contender> contenders =
+        cells.parallelStream()
+            .map(cell -> contender(cell, judge.judge(cell), requirement))
+            .sorted(new Ranking(rankedBy))
+            .toList();
     return new Shortlist(
         condition, requirement, rankedBy, contenders, Remarks.on(condition, cells));
+  }
+
+  private static Contender contender(
+      CellFigures cell, Judge.Judgement judgement, Requirement requirement) {
+    return new Contender(
+        cell,
+        judgement.verdict(),
+        judgement.margin(),
+        judgement.reason(),
+        requirement == null ? null : PackSums.of(cell, requirement));
   }
 }

@@ -17,7 +17,8 @@ public final class RecordJson {
       JsonMapper.builder()
           .defaultPropertyInclusion(
               JsonInclude.Value.construct(JsonInclude.Include.NON_NULL, JsonInclude.Include.ALWAYS))
-          .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+          .enable(StreamReadFeature.USE_FAST_DOUBLE_PARSER)
+          .enable(DeserializationFeature.FAIL_ON_READING_DUP_TREE_KEY)
           .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
           .build();
 

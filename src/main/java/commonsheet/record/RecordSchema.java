@@ -19,6 +19,6 @@ final class RecordSchema {
   }
 
   static List<String> problems(JsonNode record) {
-    return Holder.SCHEMA.problems(SparedPoints.of(record), "the record");
+    return Holder.SCHEMA.problems(record, "the record");
   }
 }

@@ -20,6 +20,9 @@ import java.util.stream.Stream;
 public final class RecordStore {
   private static final String EXTENSION = ".json";
 
+  /** What stands in a text for bytes that are not in UTF-8, or is in it by itself. */
+  private static final char REPLACED = '\uFFFD';
+
   private final Path folder;
 
   /**
@@ -161,6 +164,10 @@ public final class RecordStore {
   }
 
   private static String text(Path file, byte[] bytes) throws RecordException {
+    String text = new String(bytes, StandardCharsets.UTF_8);
+    if (text.indexOf(REPLACED) < 0) {
+      return text;
+    }
     try {
       return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
     } catch (CharacterCodingException e) {

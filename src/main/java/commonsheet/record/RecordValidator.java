@@ -13,8 +13,8 @@ public final class RecordValidator {
   private RecordValidator() {}
 
   /**
-   * Makes the first validation as quick as later ones: compiling the schema takes about a fifth of
-   * a second of processor time, which a program can spend beside other work.
+   * Makes the first validation as quick as later ones: reading the schema takes some time, which a
+   * program can spend beside other work.
    */
   public static void prepare() {
     RecordSchema.compileNow();
