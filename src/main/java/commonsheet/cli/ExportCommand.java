@@ -68,15 +68,14 @@ final class ExportCommand implements Callable<Integer> {
   @Override
   public Integer call() throws CommandException {
     refuseOwnFolder();
-    RecordsGiven given = RecordsGiven.read(arguments);
     PrintWriter err = spec.commandLine().getErr();
-    given.problems().forEach(problem -> err.println("commonsheet: " + problem));
-    List<CellRecord> records = approvedOnly ? given.approved(err) : given.records();
+    RecordFiles files = RecordFiles.read(arguments, err);
+    List<CellRecord> records = approvedOnly ? files.approved(err) : files.contents();
     if (records.isEmpty()) {
       return ExitStatus.NONE_READABLE;
     }
     write(records);
-    return ExitStatus.of(records.size(), given.problems().size());
+    return files.status();
   }
 
   private void write(List<CellRecord> records) throws CommandException {
@@ -96,7 +95,7 @@ final class ExportCommand implements Callable<Integer> {
     out.printf(
         "%s, %d with a voltage table, in %d files in %s%n",
         SheetLine.count(records.size(), "cell"), export.tables().size(), files.size(), folder);
-    long drafts = records.stream().filter(r -> !RecordsGiven.isApproved(r)).count();
+    long drafts = records.stream().filter(r -> !RecordFiles.isApproved(r)).count();
     if (drafts > 0) {
       out.println(SheetLine.count(drafts, "record") + " not approved; the files say which.");
     }
