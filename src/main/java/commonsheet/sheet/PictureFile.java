@@ -57,11 +57,7 @@ final class PictureFile {
   static PDDocument document(byte[] bytes, int mostPages) throws IOException {
     try (ImageInputStream stream =
         ImageIO.createImageInputStream(new ByteArrayInputStream(bytes))) {
-      Iterator<ImageReader> readers = ImageIO.getImageReaders(stream);
-      if (!readers.hasNext()) {
-        throw new IOException("no decoder");
-      }
-      ImageReader reader = readers.next();
+      ImageReader reader = decoder(stream);
       try {
         reader.setInput(stream);
         return document(reader, Orientation.of(bytes), mostPages);
@@ -72,6 +68,22 @@ final class PictureFile {
         reader.dispose();
       }
     }
+  }
+
+  /**
+   * Java's own decoder: others on the class path, which come first in some runs, make up what is
+   * missing of a damaged TIFF file.
+   */
+  private static ImageReader decoder(ImageInputStream stream) throws IOException {
+    Iterator<ImageReader> readers = ImageIO.getImageReaders(stream);
+    while (readers.hasNext()) {
+      ImageReader reader = readers.next();
+      if ("java.desktop".equals(reader.getClass().getModule().getName())) {
+        return reader;
+      }
+      reader.dispose();
+    }
+    throw new IOException("no decoder");
   }
 
   private static PDDocument document(ImageReader reader, Orientation orientation, int mostPages)
