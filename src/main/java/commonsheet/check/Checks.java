@@ -2,6 +2,7 @@ package commonsheet.check;
 
 import commonsheet.record.CellRecord;
 import commonsheet.record.Finding;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -51,8 +52,17 @@ public final class Checks {
     return StandardRules.BETWEEN;
   }
 
-  /** What the rules between records find, in the order of the rules. */
+  /** What the rules between records find of each two, in the order of the rules and records. */
   public static List<BetweenFinding> between(List<CellRecord> records) {
-    return StandardRules.BETWEEN.stream().flatMap(rule -> rule.examine(records)).toList();
+    List<BetweenFinding> findings = new ArrayList<>();
+    for (RecordsRule rule : StandardRules.BETWEEN) {
+      for (int i = 0; i < records.size(); i++) {
+        CellRecord one = records.get(i);
+        for (CellRecord other : records.subList(i + 1, records.size())) {
+          rule.examine(one, other).forEach(findings::add);
+        }
+      }
+    }
+    return List.copyOf(findings);
   }
 }

@@ -2,10 +2,9 @@ package commonsheet.check;
 
 import commonsheet.record.CellRecord;
 import commonsheet.record.Severity;
-import java.util.List;
 import java.util.stream.Stream;
 
-/** One thing that can be wrong between records. It is registered in {@link StandardRules}. */
+/** One thing that can be wrong between two records. It is registered in {@link StandardRules}. */
 public interface RecordsRule {
   /** Group and name; findings carry it and do not change it. */
   String id();
@@ -16,6 +15,6 @@ public interface RecordsRule {
   /** Where the rule comes from. */
   String source();
 
-  /** Its findings among records, in their order. */
-  Stream<BetweenFinding> examine(List<CellRecord> records);
+  /** Its findings about two records, in the order of the first. */
+  Stream<BetweenFinding> examine(CellRecord one, CellRecord other);
 }

@@ -44,14 +44,10 @@ final class SameCellDiffers implements RecordsRule {
   }
 
   @Override
-  public Stream<BetweenFinding> examine(List<CellRecord> records) {
+  public Stream<BetweenFinding> examine(CellRecord one, CellRecord other) {
     List<BetweenFinding> findings = new ArrayList<>();
-    for (int i = 0; i < records.size(); i++) {
-      for (CellRecord other : records.subList(i + 1, records.size())) {
-        if (isSameCell(records.get(i), other)) {
-          compare(records.get(i), other, findings);
-        }
-      }
+    if (isSameCell(one, other)) {
+      compare(one, other, findings);
     }
     return findings.stream();
   }

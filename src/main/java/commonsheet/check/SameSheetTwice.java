@@ -2,7 +2,6 @@ package commonsheet.check;
 
 import commonsheet.record.CellRecord;
 import commonsheet.record.Severity;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
@@ -25,28 +24,22 @@ final class SameSheetTwice implements RecordsRule {
   }
 
   @Override
-  public Stream<BetweenFinding> examine(List<CellRecord> records) {
-    List<BetweenFinding> findings = new ArrayList<>();
-    for (int i = 0; i < records.size(); i++) {
-      CellRecord one = records.get(i);
-      for (CellRecord other : records.subList(i + 1, records.size())) {
-        if (one.source().sha256().equals(other.source().sha256())
-            && Objects.equals(one.cell().model(), other.cell().model())) {
-          findings.add(
-              new BetweenFinding(
-                  id(),
-                  severity(),
-                  List.of(one.id(), other.id()),
-                  List.of(),
-                  "The records "
-                      + one.id()
-                      + " and "
-                      + other.id()
-                      + " are of the same cell and the same file; keep one of them.",
-                  source()));
-        }
-      }
+  public Stream<BetweenFinding> examine(CellRecord one, CellRecord other) {
+    if (!one.source().sha256().equals(other.source().sha256())
+        || !Objects.equals(one.cell().model(), other.cell().model())) {
+      return Stream.empty();
     }
-    return findings.stream();
+    return Stream.of(
+        new BetweenFinding(
+            id(),
+            severity(),
+            List.of(one.id(), other.id()),
+            List.of(),
+            "The records "
+                + one.id()
+                + " and "
+                + other.id()
+                + " are of the same cell and the same file; keep one of them.",
+            source()));
   }
 }

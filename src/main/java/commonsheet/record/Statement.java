@@ -63,6 +63,23 @@ public record Statement(
         null);
   }
 
+  /** The same statement under another id. */
+  public Statement named(String other) {
+    return new Statement(
+        other,
+        quantity,
+        statistic,
+        value,
+        low,
+        high,
+        unit,
+        conditions,
+        evidence,
+        standing,
+        doubts,
+        original);
+  }
+
   /** The same statement with another standing and other doubts. */
   public Statement standing(Standing other, List<String> reasons) {
     return new Statement(

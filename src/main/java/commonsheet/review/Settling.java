@@ -93,19 +93,7 @@ public record Settling(Person person, Instant at) {
             .orElse(0);
     String id = "s" + (last + 1);
     List<Statement> statements = new ArrayList<>(record.statements());
-    statements.add(
-        new Statement(
-            id,
-            statement.quantity(),
-            statement.statistic(),
-            statement.value(),
-            statement.low(),
-            statement.high(),
-            statement.unit(),
-            statement.conditions(),
-            statement.evidence(),
-            Standing.CORRECTED,
-            List.of()));
+    statements.add(statement.named(id).standing(Standing.CORRECTED, List.of()));
     return stepped(
         record.withStatements(statements), ReviewStep.Kind.ADDED, List.of(id), null, remark);
   }

@@ -39,7 +39,7 @@ public final class DerivedFigures {
     for (Statement made : CurveStatements.of(DischargeCurve.of(record))) {
       if (kept.stream().noneMatch(settled -> isSame(settled, made))) {
         number++;
-        statements.add(named(made, "s" + number));
+        statements.add(made.named("s" + number));
       }
     }
     List<Finding> findings =
@@ -86,20 +86,5 @@ public final class DerivedFigures {
 
   private static int number(String id) {
     return Integer.parseInt(id.substring(1));
-  }
-
-  private static Statement named(Statement statement, String id) {
-    return new Statement(
-        id,
-        statement.quantity(),
-        statement.statistic(),
-        statement.value(),
-        statement.low(),
-        statement.high(),
-        statement.unit(),
-        statement.conditions(),
-        statement.evidence(),
-        statement.standing(),
-        statement.doubts());
   }
 }
