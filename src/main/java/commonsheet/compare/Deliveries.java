@@ -102,8 +102,7 @@ final class Deliveries {
         unknown);
   }
 
-  private static Figure bound(
-      Discharge discharge, Double low, Double high, List<String> because) {
+  private static Figure bound(Discharge discharge, Double low, Double high, List<String> because) {
     List<String> notes = new ArrayList<>(because);
     notes.addAll(discharge.doubts());
     return new Figure(

@@ -74,10 +74,9 @@ record MixedDelivery(
     notes.add(
         "until the voltage of a discharge at "
             + number(hardest.current())
-            + " A alone falls to the cut-off");
+            + " A alone falls to the cut-off, so rather too little");
     notes.add(
-        "so rather too little; the most lets each current use up its part of the capacity that the"
-            + " cell has at it");
+        "at most, each current uses up its part of the capacity that the cell has at that current");
     if (above > 0) {
       notes.add(outsideNote(above, "above", "highest", family.highest()));
     }

@@ -37,7 +37,7 @@ public final class FigureText {
   }
 
   /** The same in a table in which all is computed, so that this needs no mark of its own. */
-  public static String ofComputed(Figure figure) {
+  static String ofComputed(Figure figure) {
     return figure.origin() == Origin.DERIVED
         ? number(figure) + (figure.unsure() ? UNSURE : "")
         : of(figure);

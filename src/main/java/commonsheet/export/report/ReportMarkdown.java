@@ -85,7 +85,7 @@ final class ReportMarkdown {
     for (ReportedCell cell : packs.cells()) {
       List<String> entries = new ArrayList<>(List.of(cell.shortName()));
       for (PackMeasure measure : packs.measures()) {
-        entries.add(FigureText.ofComputed(measure.shown(cell.contender().pack())));
+        entries.add(FigureText.of(measure.shown(cell.contender().pack())));
       }
       row(cell, entries);
     }

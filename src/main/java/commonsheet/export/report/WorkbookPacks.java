@@ -42,8 +42,7 @@ final class WorkbookPacks {
     sheet.pageOrientation("landscape");
   }
 
-  private static void row(
-      Worksheet sheet, int row, ReportedCell cell, List<PackMeasure> measures) {
+  private static void row(Worksheet sheet, int row, ReportedCell cell, List<PackMeasure> measures) {
     sheet.value(row, 0, cell.rank());
     sheet.value(row, 1, cell.name());
     sheet.value(row, 2, cell.contender().verdict().label());
