@@ -24,7 +24,7 @@ import picocli.CommandLine.Spec;
 /** Writes records in forms that other programs read. */
 @Command(
     name = "export",
-    description = "Writes records for tools that size batteries: rows, look-up grids, linked data.",
+    description = "Writes records for tools that size batteries: rows, voltage tables, linked data.",
     sortOptions = false)
 final class ExportCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
@@ -46,14 +46,14 @@ final class ExportCommand implements Callable<Integer> {
       names = "--cutoff",
       paramLabel = "VOLTAGE",
       converter = Given.Voltage.class,
-      description = "To which voltage the grids go; each cell's own cut-off if not given.")
+      description = "To which voltage of a cell the voltage tables go; each cell's own cut-off if not given.")
   private Double cutoff;
 
   @Option(
       names = "--temperature",
       paramLabel = "CELSIUS",
       converter = Given.Temperature.class,
-      description = "Of the discharges the grids are made of; 23 °C if not given.")
+      description = "Of the discharges that voltage tables are made from; 23 °C if not given.")
   private Double temperature;
 
   @Option(names = "--approved-only", description = "Leave out records that nobody has approved.")
