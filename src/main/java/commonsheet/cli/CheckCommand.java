@@ -22,8 +22,8 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "check",
     description = {
-      "Holds records against what can be of a lithium-ion cell and of a datasheet; docs/check.md"
-          + " lists the rules. Several records are also held against each other.",
+      "Checks records by rules of what a lithium-ion cell can be and a datasheet can say;"
+          + " docs/check.md lists them. Several records are also compared with each other.",
       "Ends with status 7 where an error is found that nobody has accepted."
     },
     sortOptions = false)

@@ -92,18 +92,15 @@ final class CompareCommand implements Callable<Integer> {
     MachineOptions.Asked asked = machine.asked();
     Condition condition =
         new Condition(asked.load(), cutoff, temperature, reserve, Condition.Tolerance.STANDARD);
-    RecordsGiven given = RecordsGiven.read(arguments);
     PrintWriter err = spec.commandLine().getErr();
-    given.problems().forEach(problem -> err.println("commonsheet: " + problem));
-    List<CellRecord> records = approvedOnly ? given.approved(err) : given.records();
+    RecordFiles files = RecordFiles.read(arguments, err);
+    List<CellRecord> records = approvedOnly ? files.approved(err) : files.contents();
     if (records.isEmpty()) {
       return ExitStatus.NONE_READABLE;
     }
     Shortlist shortlist = Shortlist.of(records, condition, asked.requirement(), measure);
     form.give(shortlist, file, spec.commandLine().getOut());
     boolean none = shortlist.contenders().stream().noneMatch(c -> c.verdict() == Verdict.CARRIES);
-    return require && none
-        ? ExitStatus.BELOW_MINIMUM
-        : ExitStatus.of(given.records().size(), given.problems().size());
+    return require && none ? ExitStatus.BELOW_MINIMUM : files.status();
   }
 }

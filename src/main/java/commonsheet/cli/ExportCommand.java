@@ -24,7 +24,7 @@ import picocli.CommandLine.Spec;
 /** Writes records in forms that other programs read. */
 @Command(
     name = "export",
-    description = "Writes records for tools that size batteries: rows, look-up grids, linked data.",
+    description = "Writes records for tools that size batteries: rows, voltage tables, linked data.",
     sortOptions = false)
 final class ExportCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
@@ -46,14 +46,14 @@ final class ExportCommand implements Callable<Integer> {
       names = "--cutoff",
       paramLabel = "VOLTAGE",
       converter = Given.Voltage.class,
-      description = "To which voltage the grids go; each cell's own cut-off if not given.")
+      description = "To which voltage of a cell the voltage tables go; each cell's own cut-off if not given.")
   private Double cutoff;
 
   @Option(
       names = "--temperature",
       paramLabel = "CELSIUS",
       converter = Given.Temperature.class,
-      description = "Of the discharges the grids are made of; 23 °C if not given.")
+      description = "Of the discharges that voltage tables are made from; 23 °C if not given.")
   private Double temperature;
 
   @Option(names = "--approved-only", description = "Leave out records that nobody has approved.")
@@ -68,15 +68,14 @@ final class ExportCommand implements Callable<Integer> {
   @Override
   public Integer call() throws CommandException {
     refuseOwnFolder();
-    RecordsGiven given = RecordsGiven.read(arguments);
     PrintWriter err = spec.commandLine().getErr();
-    given.problems().forEach(problem -> err.println("commonsheet: " + problem));
-    List<CellRecord> records = approvedOnly ? given.approved(err) : given.records();
+    RecordFiles files = RecordFiles.read(arguments, err);
+    List<CellRecord> records = approvedOnly ? files.approved(err) : files.contents();
     if (records.isEmpty()) {
       return ExitStatus.NONE_READABLE;
     }
     write(records);
-    return ExitStatus.of(records.size(), given.problems().size());
+    return files.status();
   }
 
   private void write(List<CellRecord> records) throws CommandException {
@@ -96,7 +95,7 @@ final class ExportCommand implements Callable<Integer> {
     out.printf(
         "%s, %d with a voltage table, in %d files in %s%n",
         SheetLine.count(records.size(), "cell"), export.tables().size(), files.size(), folder);
-    long drafts = records.stream().filter(r -> !RecordsGiven.isApproved(r)).count();
+    long drafts = records.stream().filter(r -> !RecordFiles.isApproved(r)).count();
     if (drafts > 0) {
       out.println(SheetLine.count(drafts, "record") + " not approved; the files say which.");
     }

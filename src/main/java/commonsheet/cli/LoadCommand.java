@@ -73,10 +73,12 @@ final class LoadCommand implements Callable<Integer> {
     } catch (ColumnException unusable) {
       throw new CommandException(ExitStatus.NONE_READABLE, unusable.getMessage());
     }
+    if (file != null) {
+      ResultFile.write(file, LoadFile.write(found));
+    }
     PrintWriter out = spec.commandLine().getOut();
     out.print(text(found));
     if (file != null) {
-      ResultFile.write(file, LoadFile.write(found));
       out.println();
       out.println("Written to " + file + "; compare cells under it with compare --load " + file);
     }

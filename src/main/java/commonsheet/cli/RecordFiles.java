@@ -1,5 +1,6 @@
 package commonsheet.cli;
 
+import commonsheet.record.CellRecord;
 import commonsheet.record.ReadRecord;
 import commonsheet.record.RecordStore;
 import commonsheet.record.StoredRecord;
@@ -34,6 +35,32 @@ record RecordFiles(List<StoredRecord> records, int problems) {
     problems.forEach(problem -> err.println("commonsheet: " + problem));
     err.flush();
     return new RecordFiles(records, problems.size());
+  }
+
+  /** The records without their files. */
+  List<CellRecord> contents() {
+    return records.stream().map(StoredRecord::record).toList();
+  }
+
+  /** The records that a person approved; says on {@code err} how many are not. */
+  List<CellRecord> approved(PrintWriter err) {
+    List<CellRecord> approved = contents().stream().filter(RecordFiles::isApproved).toList();
+    int others = records.size() - approved.size();
+    if (others > 0) {
+      err.println(
+          approved.isEmpty()
+              ? "commonsheet: none of "
+                  + SheetLine.count(others, "record")
+                  + " is approved; approve them, or leave out --approved-only."
+              : "commonsheet: " + SheetLine.count(others, "record") + " not approved, left out.");
+      err.flush();
+    }
+    return approved;
+  }
+
+  /** Whether a person approved the record as it is now. */
+  static boolean isApproved(CellRecord record) {
+    return record.review() != null && record.review().state().equals("approved");
   }
 
   /** The status of a command that did its work on them. */

@@ -26,7 +26,7 @@ import picocli.CommandLine.Spec;
     name = "show",
     description =
         "Shows every value with its place on the sheet, the words as printed, its standing, doubts"
-            + " and findings, and what persons said.",
+            + " and findings, and what people said.",
     sortOptions = false)
 final class ReviewShowCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;

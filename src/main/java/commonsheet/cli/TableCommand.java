@@ -2,7 +2,6 @@ package commonsheet.cli;
 
 import commonsheet.export.ComparisonTable;
 import commonsheet.record.CellRecord;
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -40,11 +39,8 @@ final class TableCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws CommandException {
-    RecordsGiven given = RecordsGiven.read(arguments);
-    List<CellRecord> records = given.records();
-    List<String> problems = given.problems();
-    PrintWriter err = spec.commandLine().getErr();
-    problems.forEach(problem -> err.println("commonsheet: " + problem));
+    RecordFiles files = RecordFiles.read(arguments, spec.commandLine().getErr());
+    List<CellRecord> records = files.contents();
     if (records.isEmpty()) {
       return ExitStatus.NONE_READABLE;
     }
@@ -54,6 +50,6 @@ final class TableCommand implements Callable<Integer> {
     } else {
       (format == null ? TableFormat.of(file) : format).write(table, file);
     }
-    return ExitStatus.of(records.size(), problems.size());
+    return files.status();
   }
 }

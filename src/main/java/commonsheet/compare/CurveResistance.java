@@ -42,9 +42,9 @@ final class CurveResistance {
             / (high.current() - low.current())
             * MILLIOHM;
     List<String> notes = new ArrayList<>();
-    notes.add(low.name() + " and " + high.name() + " at half of the charge of the lower");
-    notes.add("its bounds are from 20 to 80 % of that charge");
-    notes.add("with heating and diffusion in it, so not below a pulse DC resistance");
+    notes.add("between " + low.name() + " and " + high.name());
+    notes.add("at half of the charge that the lower rate gives, bounds from 20 to 80 % of it");
+    notes.add("heating and diffusion are in it, so not below a pulse DC resistance");
     notes.addAll(LoadFigures.joined(low.doubts(), high.doubts()));
     return new Figure(
         value,

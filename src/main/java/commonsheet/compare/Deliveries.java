@@ -77,10 +77,10 @@ final class Deliveries {
     if (!family.isOrdered()) {
       return Delivery.absent(unknown + "; the curves are not in the order of their currents");
     }
-    String note = unknown + "; at least that of " + lowest.name();
+    List<String> notes = List.of(unknown, "at least that of " + lowest.name());
     return new Delivery(
-        bound(lowest, lowest.capacity().low(), null, note),
-        bound(lowest, lowest.energy().low(), null, note),
+        bound(lowest, lowest.capacity().low(), null, notes),
+        bound(lowest, lowest.energy().low(), null, notes),
         Figure.absent(unknown),
         null,
         unknown);
@@ -93,17 +93,17 @@ final class Deliveries {
     if (!family.isOrdered()) {
       return Delivery.absent(unknown + "; the curves are not in the order of their currents");
     }
-    String note = unknown + "; at most that of " + highest.name();
+    List<String> notes = List.of(unknown, "at most that of " + highest.name());
     return new Delivery(
-        bound(highest, null, highest.capacity().high(), note),
-        bound(highest, null, highest.energy().high(), note),
+        bound(highest, null, highest.capacity().high(), notes),
+        bound(highest, null, highest.energy().high(), notes),
         Figure.absent(unknown),
         null,
         unknown);
   }
 
-  private static Figure bound(Discharge discharge, Double low, Double high, String note) {
-    List<String> notes = new ArrayList<>(List.of(note));
+  private static Figure bound(Discharge discharge, Double low, Double high, List<String> because) {
+    List<String> notes = new ArrayList<>(because);
     notes.addAll(discharge.doubts());
     return new Figure(
         null, low, high, Origin.BOUNDED, discharge.from(), notes, discharge.isUnsure());
@@ -118,17 +118,16 @@ final class Deliveries {
             curve -> {
               List<List<Double>> points = curve.curve().points();
               double last = points.get(points.size() - 1).get(1);
-              String note =
-                  curve.named()
-                      + " ends at "
-                      + number(last)
-                      + " V, above the cut-off; at least this";
+              List<String> notes =
+                  List.of(
+                      curve.named() + " ends at " + number(last) + " V, above the cut-off",
+                      "at least this");
               return Discharge.of(curve, last)
                   .map(
                       d ->
                           new Delivery(
-                              bound(d, d.capacity().low(), null, note),
-                              bound(d, d.energy().low(), null, note),
+                              bound(d, d.capacity().low(), null, notes),
+                              bound(d, d.energy().low(), null, notes),
                               Figure.absent(NO_MEAN),
                               null,
                               NO_MEAN));

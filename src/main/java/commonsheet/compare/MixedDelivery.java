@@ -71,10 +71,12 @@ record MixedDelivery(
       parts.add(new Part(share.current(), share.time(), family.at(current)));
     }
     Part hardest = parts.get(parts.size() - 1);
-    notes.add("until the voltage under " + number(hardest.current()) + " A falls to the cut-off");
     notes.add(
-        "as if that current had been drawn all along, so rather too little; at most, each current"
-            + " uses up its part of the capacity at that current");
+        "until the voltage of a discharge at "
+            + number(hardest.current())
+            + " A alone falls to the cut-off, so rather too little");
+    notes.add(
+        "at most, each current uses up its part of the capacity that the cell has at that current");
     if (above > 0) {
       notes.add(outsideNote(above, "above", "highest", family.highest()));
     }
@@ -176,10 +178,12 @@ record MixedDelivery(
     }
     List<String> notes = new ArrayList<>(List.of(reason));
     if (least.low() != null) {
-      notes.add("at least what the highest current gives: " + least.notes().get(0));
+      notes.add("at least what the highest current alone gives");
+      notes.addAll(least.notes());
     }
     if (most.high() != null) {
-      notes.add("at most what the lowest current gives: " + most.notes().get(0));
+      notes.add("at most what the lowest current alone gives");
+      notes.addAll(most.notes());
     }
     return new Figure(
         null,
@@ -187,7 +191,7 @@ record MixedDelivery(
         most.high(),
         Origin.BOUNDED,
         LoadFigures.joined(least.from(), most.from()),
-        notes,
+        LoadFigures.joined(notes, List.of()),
         least.unsure() || most.unsure());
   }
 }

@@ -46,7 +46,7 @@ record RateBasis(double capacity, String statement, Optional<String> doubt) {
     boolean several = slow.stream().anyMatch(s -> !s.value().equals(first.value()));
     boolean unsure = other || several || first.standing() == Standing.UNSURE;
     String doubt =
-        "its rate is counted in the "
+        "the current follows from the rate and the "
             + (statistic == null ? "" : statistic.label() + " ")
             + "capacity "
             + PlainNumber.of(first.value(), 4)

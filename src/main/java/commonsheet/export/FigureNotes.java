@@ -79,7 +79,13 @@ final class FigureNotes {
   }
 
   private String names(List<String> of) {
-    return of.size() == cells.size() ? "All" : String.join(", ", of);
+    List<String> others = cells.stream().filter(cell -> !of.contains(cell)).toList();
+    if (others.isEmpty()) {
+      return "All";
+    }
+    return others.size() < of.size()
+        ? "All but " + String.join(", ", others)
+        : String.join(", ", of);
   }
 
   private static String joined(Map<String, List<String>> notes) {

@@ -36,6 +36,13 @@ public final class FigureText {
     return figure.origin() == Origin.ABSENT ? NONE : number(figure) + mark(figure);
   }
 
+  /** The same in a table in which all is computed, so that this needs no mark of its own. */
+  static String ofComputed(Figure figure) {
+    return figure.origin() == Origin.DERIVED
+        ? number(figure) + (figure.unsure() ? UNSURE : "")
+        : of(figure);
+  }
+
   /** The number alone, with ≤ or ≥ before a bound; empty for an absent one. */
   public static String number(Figure figure) {
     if (figure.isKnown()) {

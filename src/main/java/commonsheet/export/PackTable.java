@@ -2,12 +2,9 @@ package commonsheet.export;
 
 import commonsheet.compare.Contender;
 import commonsheet.compare.Figure;
-import commonsheet.compare.Origin;
 import commonsheet.compare.PackFigures;
-import commonsheet.compare.Requirement;
 import commonsheet.compare.Shortlist;
 import commonsheet.compare.Verdict;
-import commonsheet.quantity.PlainNumber;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,7 +12,6 @@ import java.util.function.Function;
 
 /** The packs built of each cell that carries the current, or nearly does, for a terminal. */
 final class PackTable {
-  private static final int DIGITS = 3;
   private static final double PERCENT = 100;
 
   private final Shortlist shortlist;
@@ -47,7 +43,7 @@ final class PackTable {
       return;
     }
     out.append('\n');
-    for (String line : Wrapping.wrap(title(), width)) {
+    for (String line : Wrapping.wrap(ShortlistWords.together(shortlist), width)) {
       out.append(line).append('\n');
     }
     column("Nominal capacity", "Ah", PackFigures::nominalCapacity);
@@ -69,36 +65,12 @@ final class PackTable {
     table.write(width, out);
   }
 
-  private String title() {
-    Requirement machine = shortlist.requirement();
-    double reserve = shortlist.condition().reserve();
-    return "All of "
-        + ShortlistWords.packs(machine)
-        + " together; "
-        + (reserve > 0
-            ? "a reserve of " + number(reserve * PERCENT) + " % stays in the cells"
-            : "down to the cut-off without a reserve")
-        + (machine.massAllowance() > 0
-            ? "; wiring and casing add " + number(machine.massAllowance() * PERCENT) + " %"
-            : "; masses without wiring and casing")
-        + (machine.cruiseSpeed() == null
-            ? "."
-            : "; distance at " + number(machine.cruiseSpeed()) + " km/h.");
-  }
-
   private void column(String title, String unit, Function<PackFigures, Figure> figure) {
     table.add(
         new TextTable.Column(
             MeasureHead.lines(title, unit),
-            contenders.stream().map(c -> text(figure.apply(c.pack()))).toList(),
+            contenders.stream().map(c -> FigureText.ofComputed(figure.apply(c.pack()))).toList(),
             true));
-  }
-
-  /** All are computed, so that this needs no mark of its own. */
-  private static String text(Figure figure) {
-    return figure.origin() == Origin.DERIVED
-        ? FigureText.number(figure) + (figure.unsure() ? FigureText.UNSURE : "")
-        : FigureText.of(figure);
   }
 
   private static Figure percent(Figure share) {
@@ -112,9 +84,5 @@ final class PackTable {
             share.notes(),
             share.unsure())
         : share;
-  }
-
-  private static String number(double value) {
-    return PlainNumber.of(value, DIGITS);
   }
 }

@@ -108,6 +108,27 @@ public final class ShortlistWords {
         + "p";
   }
 
+  /** What the figures of all packs together count in; null where no machine is given. */
+  public static String together(Shortlist shortlist) {
+    Requirement machine = shortlist.requirement();
+    if (machine == null) {
+      return null;
+    }
+    double reserve = shortlist.condition().reserve();
+    return "All of "
+        + packs(machine)
+        + " together; "
+        + (reserve > 0
+            ? "a reserve of " + number(reserve * PERCENT) + " % stays in the cells"
+            : "down to the cut-off without a reserve")
+        + (machine.massAllowance() > 0
+            ? "; wiring and casing add " + number(machine.massAllowance() * PERCENT) + " %"
+            : "; masses without wiring and casing")
+        + (machine.cruiseSpeed() == null
+            ? "."
+            : "; distance at " + number(machine.cruiseSpeed()) + " km/h.");
+  }
+
   /** How many carry the current, and which comes nearest where none does. */
   public static String outcome(Shortlist shortlist) {
     int all = shortlist.contenders().size();

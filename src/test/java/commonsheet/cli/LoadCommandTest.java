@@ -56,4 +56,13 @@ class LoadCommandTest {
   void theSchemaOfLoadsIsPrinted() {
     assertTrue(Run.of("schema", "load").out().contains("commonsheet/load/1"));
   }
+
+  @Test
+  void saysNothingOfALoadThatItCannotWrite() throws IOException {
+    Path inTheWay = Files.writeString(folder.resolve("file"), "");
+    Run run = Run.of("load", "--out", inTheWay.resolve("load.json").toString(), LOG);
+    assertEquals(ExitStatus.NOT_WRITTEN, run.status());
+    assertEquals("", run.out());
+    assertTrue(run.err().contains("could not be written"), run.err());
+  }
 }

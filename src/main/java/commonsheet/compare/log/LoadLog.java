@@ -55,9 +55,9 @@ public final class LoadLog {
     }
     Direction direction = Direction.of(runs, content.currentColumn(), choice, file);
     notes.add(
-        "A current with the sign "
-            + (direction.sign() == LogChoice.Sign.POSITIVE ? "plus" : "minus")
-            + " is a discharge, "
+        "A "
+            + (direction.sign() == LogChoice.Sign.POSITIVE ? "positive" : "negative")
+            + " current is a discharge, "
             + direction.why()
             + ".");
     LoggedLoad.Correction correction = correction(direction.factor() * Pieces.of(runs).charge());

@@ -28,6 +28,8 @@ enum PackMeasure {
   TIME("packTime", "h", "Time at the average current", PackFigures::time),
   DISTANCE("packDistance", "km", "Distance at the cruise speed", PackFigures::distance);
 
+  private static final double PERCENT = 100;
+
   private final String label;
   private final String unit;
   private final String title;
@@ -46,6 +48,36 @@ enum PackMeasure {
 
   String unit() {
     return unit;
+  }
+
+  /** The unit that people read it in: a share in percent. */
+  String shownUnit() {
+    return isShare() ? "%" : Unit.shown(unit);
+  }
+
+  /** The figure in the unit that people read it in. */
+  Figure shown(PackFigures pack) {
+    Figure figure = of(pack);
+    return isShare() ? percent(figure) : figure;
+  }
+
+  boolean isShare() {
+    return unit.equals("1");
+  }
+
+  private static Figure percent(Figure share) {
+    return new Figure(
+        percent(share.value()),
+        percent(share.low()),
+        percent(share.high()),
+        share.origin(),
+        share.from(),
+        share.notes(),
+        share.unsure());
+  }
+
+  private static Double percent(Double share) {
+    return share == null ? null : Double.valueOf(PERCENT * share);
   }
 
   String title() {

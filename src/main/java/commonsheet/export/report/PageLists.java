@@ -3,6 +3,7 @@ package commonsheet.export.report;
 import commonsheet.compare.Figure;
 import commonsheet.compare.Measure;
 import commonsheet.export.Printed;
+import commonsheet.export.ShortlistWords;
 import commonsheet.export.plot.Markup;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -45,45 +46,23 @@ final class PageLists {
 
   /** The figures of all packs together; nothing without a machine. */
   void packs() {
-    if (!report.hasPacks()) {
+    ReportedPacks packs = ReportedPacks.of(report);
+    if (packs.cells().isEmpty()) {
       return;
     }
-    List<ReportedCell> built =
-        report.cells().stream().filter(cell -> cell.contender().pack() != null).toList();
-    List<PackMeasure> said =
-        Stream.of(PackMeasure.values())
-            .filter(m -> built.stream().anyMatch(c -> says(m, c)))
-            .toList();
     out.leaf("h2", "All packs together");
-    List<String> heads = new ArrayList<>();
-    for (PackMeasure measure : said) {
-      heads.add(measure.title() + unit(measure));
-    }
-    List<List<String>> rows = new ArrayList<>();
-    for (ReportedCell cell : built) {
-      rows.add(
-          row(
-              cell,
-              said.stream()
-                  .map(m -> packValue(m, m.of(cell.contender().pack())))
-                  .toArray(String[]::new)));
-    }
-    table(heads, rows);
-  }
-
-  private static boolean says(PackMeasure measure, ReportedCell cell) {
-    return FigureWords.says(measure.of(cell.contender().pack()));
-  }
-
-  private static String unit(PackMeasure measure) {
-    String unit = Unit.shown(measure.unit());
-    return unit.isEmpty() ? "" : ", " + unit;
-  }
-
-  private static String packValue(PackMeasure measure, Figure figure) {
-    return measure.unit().equals("1") && figure.value() != null
-        ? ConditionWords.number(figure.value() * 100) + " %" + (figure.unsure() ? " ?" : "")
-        : FigureWords.value(figure);
+    out.leaf("p", "quiet", ShortlistWords.together(report.shortlist()));
+    table(
+        packs.measures().stream().map(ReportedPacks::head).toList(),
+        packs.cells().stream()
+            .map(
+                cell ->
+                    row(
+                        cell,
+                        packs.measures().stream()
+                            .map(m -> FigureWords.value(m.shown(cell.contender().pack())))
+                            .toArray(String[]::new)))
+            .toList());
   }
 
   /** What cannot be set side by side, and why. */

@@ -47,6 +47,7 @@ final class ReportMarkdown {
     paragraph(escape(ShortlistWords.outcome(report.shortlist())));
     table();
     list("", report.cells().stream().filter(c -> !carries(c)).map(this::reason).toList());
+    packs();
     list("Not comparable:", report.shortlist().remarks().stream().map(this::escape).toList());
     list("Not known, or in doubt:", notes());
     list("Sheets:", report.cells().stream().map(this::source).toList());
@@ -60,32 +61,54 @@ final class ReportMarkdown {
     }
     List<Measure> measures =
         Stream.concat(SHORT.stream(), Stream.of(report.shortlist().rankedBy())).distinct().toList();
-    List<String> heads = new ArrayList<>(List.of("", "Cell", "Verdict"));
+    List<String> heads = new ArrayList<>();
     for (Measure measure : measures) {
-      heads.add(escape(measure.title()) + ", " + Unit.shown(measure.unit()));
+      heads.add(measure.title() + ", " + Unit.shown(measure.unit()));
     }
-    row(heads);
-    List<String> rules = new ArrayList<>(List.of("--:", ":--", ":--"));
-    rules.addAll(Collections.nCopies(measures.size(), "--:"));
-    row(rules);
+    heads(List.of("Cell", "Verdict"), heads);
     for (ReportedCell cell : report.cells()) {
-      List<String> entries = new ArrayList<>();
-      entries.add(Integer.toString(cell.rank()));
-      entries.add(escape(cell.name()));
-      entries.add(escape(verdict(cell)));
-      measures.forEach(measure -> entries.add(entry(cell.figure(measure))));
-      row(entries);
+      List<String> entries = new ArrayList<>(List.of(cell.name(), verdict(cell)));
+      measures.forEach(measure -> entries.add(FigureText.of(cell.figure(measure))));
+      row(cell, entries);
     }
     out.append('\n');
+  }
+
+  /** All packs together; nothing without a machine. */
+  private void packs() {
+    ReportedPacks packs = ReportedPacks.of(report);
+    if (packs.cells().isEmpty()) {
+      return;
+    }
+    paragraph(escape(ShortlistWords.together(report.shortlist())));
+    heads(List.of("Packs of"), packs.measures().stream().map(ReportedPacks::head).toList());
+    for (ReportedCell cell : packs.cells()) {
+      List<String> entries = new ArrayList<>(List.of(cell.shortName()));
+      for (PackMeasure measure : packs.measures()) {
+        entries.add(FigureText.of(measure.shown(cell.contender().pack())));
+      }
+      row(cell, entries);
+    }
+    out.append('\n');
+  }
+
+  /** The head of a table: rank, columns of words, columns of numbers. */
+  private void heads(List<String> words, List<String> numbers) {
+    line(Stream.of(List.of(""), words, numbers).flatMap(List::stream).map(this::escape).toList());
+    List<String> rules = new ArrayList<>(List.of("--:"));
+    rules.addAll(Collections.nCopies(words.size(), ":--"));
+    rules.addAll(Collections.nCopies(numbers.size(), "--:"));
+    line(rules);
+  }
+
+  private void row(ReportedCell cell, List<String> entries) {
+    Stream<String> rank = Stream.of(Integer.toString(cell.rank()));
+    line(Stream.concat(rank, entries.stream().map(this::escape)).toList());
   }
 
   private static String verdict(ReportedCell cell) {
     String margin = ConditionWords.margin(cell.contender().margin());
     return cell.contender().verdict().label() + (margin.isEmpty() ? "" : " (" + margin + ')');
-  }
-
-  private String entry(Figure figure) {
-    return escape(FigureText.of(figure));
   }
 
   private String reason(ReportedCell cell) {
@@ -101,6 +124,11 @@ final class ReportMarkdown {
     Set<Figure> shown = new LinkedHashSet<>();
     for (ReportedCell cell : report.cells()) {
       SHORT.forEach(measure -> shown.add(cell.figure(measure)));
+      shown.add(cell.figure(report.shortlist().rankedBy()));
+    }
+    ReportedPacks packs = ReportedPacks.of(report);
+    for (ReportedCell cell : packs.cells()) {
+      packs.measures().forEach(measure -> shown.add(measure.of(cell.contender().pack())));
     }
     List<String> lines = FigureText.legend(shown);
     return lines.isEmpty() ? "" : String.join("; ", lines) + ". ";
@@ -135,7 +163,7 @@ final class ReportMarkdown {
     out.append(text).append("\n\n");
   }
 
-  private void row(List<String> entries) {
+  private void line(List<String> entries) {
     out.append(entries.stream().collect(Collectors.joining(" | ", "| ", " |"))).append('\n');
   }
 

@@ -13,14 +13,14 @@ import org.dhatim.fastexcel.Workbook;
 import org.dhatim.fastexcel.Worksheet;
 
 /**
- * A report as a workbook (Office Open XML): a sheet of figures and one of sources and notes. Texts
- * are never formulas.
+ * A report as a workbook (Office Open XML): a sheet of figures, one of all packs together where a
+ * machine is given, and one of sources and notes. Texts are never formulas.
  */
 final class ReportWorkbook {
   private static final String HEAD_FILL = "E8EEF2";
   private static final int TITLE_ROWS = 4;
-  private static final int NAME_WIDTH = 34;
-  private static final int FIGURE_WIDTH = 11;
+  static final int NAME_WIDTH = 34;
+  static final int FIGURE_WIDTH = 11;
   private static final int TITLE_COLUMNS = 13;
   private static final int NOTE_WIDTH = 24;
 
@@ -36,6 +36,9 @@ final class ReportWorkbook {
     Workbook workbook = new Workbook(out, "Commonsheet", null);
     ReportWorkbook content = new ReportWorkbook(report);
     content.comparison(workbook.newWorksheet("Comparison"));
+    if (report.hasPacks()) {
+      WorkbookPacks.write(report, workbook.newWorksheet("Packs"));
+    }
     content.sources(workbook.newWorksheet("Sources and notes"));
     workbook.finish();
   }
@@ -79,13 +82,13 @@ final class ReportWorkbook {
   }
 
   /** A text over several columns, in a row of so many points. */
-  private static void line(Worksheet sheet, int row, String text, double height) {
+  static void line(Worksheet sheet, int row, String text, double height) {
     sheet.value(row, 0, text);
     sheet.range(row, 0, row, TITLE_COLUMNS).merge();
     sheet.rowHeight(row, height);
   }
 
-  private static void head(Worksheet sheet, int row, List<String> heads) {
+  static void head(Worksheet sheet, int row, List<String> heads) {
     for (int column = 0; column < heads.size(); column++) {
       sheet.value(row, column, heads.get(column));
       sheet.style(row, column).bold().wrapText(true).fillColor(HEAD_FILL).set();
@@ -113,7 +116,7 @@ final class ReportWorkbook {
     sheet.value(row, column, SheetUsed.approval(cell));
   }
 
-  private static void number(Worksheet sheet, int row, int column, Double value, String format) {
+  static void number(Worksheet sheet, int row, int column, Double value, String format) {
     if (value != null) {
       sheet.value(row, column, value);
       sheet.style(row, column).format(format).set();
@@ -121,7 +124,7 @@ final class ReportWorkbook {
   }
 
   /** As many decimals as the figure is shown with to people; one more for a bound. */
-  private static String format(Figure figure) {
+  static String format(Figure figure) {
     int decimals = FigureWords.decimals(figure) + (figure.isKnown() ? 0 : 1);
     return decimals == 0 ? "0" : "0." + "0".repeat(decimals);
   }
@@ -169,6 +172,7 @@ final class ReportWorkbook {
           note(sheet, row++, cell, List.of(measure.title(), figure.origin().label(), note));
         }
       }
+      row = WorkbookPacks.notes(cell, sheet, row);
     }
     for (String remark : report.shortlist().remarks()) {
       texts(sheet, row++, List.of("", "All", "", Printed.clean(remark)));
@@ -176,7 +180,7 @@ final class ReportWorkbook {
     return row;
   }
 
-  private static void note(Worksheet sheet, int row, ReportedCell cell, List<String> words) {
+  static void note(Worksheet sheet, int row, ReportedCell cell, List<String> words) {
     sheet.value(row, 0, cell.rank());
     List<String> texts = new ArrayList<>(List.of(cell.name()));
     texts.addAll(words);

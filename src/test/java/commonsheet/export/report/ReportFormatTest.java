@@ -129,12 +129,12 @@ class ReportFormatTest {
   }
 
   @Test
-  void markdownKeepsATableOfOneRowPerCell() {
+  void markdownKeepsTablesOfOneRowPerCell() {
     String markdown = ReportFormat.MARKDOWN.text(ShortlistExamples.hostile());
     List<String> table = markdown.lines().filter(line -> line.startsWith("|")).toList();
-    assertEquals(2 + 4, table.size());
-    int columns = bars(table.get(0));
-    table.forEach(line -> assertEquals(columns, bars(line), line));
+    assertEquals(2 * (2 + 4), table.size());
+    sameColumns(table.subList(0, 2 + 4));
+    sameColumns(table.subList(2 + 4, table.size()));
     assertFalse(markdown.contains("<script"), markdown);
     assertFalse(markdown.contains("\u202E"));
   }
@@ -146,6 +146,49 @@ class ReportFormatTest {
     String sheet = parts.get("xl/worksheets/sheet1.xml");
     assertTrue(sheet.contains("2.8123456789"), sheet);
     parts.values().forEach(part -> assertFalse(part.contains("<f>"), part));
+  }
+
+  @ParameterizedTest
+  @EnumSource(mode = EnumSource.Mode.EXCLUDE, names = "SVG")
+  void packFiguresAreThereWhereAMachineIsGiven(ReportFormat format) throws IOException {
+    String with = words(format.files(ShortlistExamples.boat()));
+    String without = words(format.files(ShortlistExamples.withoutMachine()));
+    String mass =
+        switch (format) {
+          case HTML -> ">5.6<";
+          case MARKDOWN -> "| 5.6+ |";
+          default -> "5.62";
+        };
+    assertTrue(with.contains(mass), mass);
+    assertFalse(without.contains(mass), mass);
+    if (format == ReportFormat.MARKDOWN || format == ReportFormat.XLSX) {
+      for (String said : List.of("All of 2 packs of 4s1p together", "Voltage, full, V")) {
+        assertTrue(with.contains(said), said);
+      }
+      assertTrue(with.contains("wiring and casing add 15 %"));
+    }
+  }
+
+  @Test
+  void markdownShowsSharesOfTheRatingInPercent() {
+    String markdown = ReportFormat.MARKDOWN.text(ShortlistExamples.boat());
+    assertTrue(markdown.contains("Share of the rating at the peak current, %"), markdown);
+    assertTrue(markdown.contains("| 562+ |"), markdown);
+  }
+
+  @Test
+  void theWorkbookTellsWhatOnlyThePacksLack() throws IOException {
+    Map<String, byte[]> files = ReportFormat.XLSX.files(ShortlistExamples.boat());
+    Map<String, String> parts = unzip(files.get("comparison.xlsx"));
+    String packs = parts.get("xl/worksheets/sheet2.xml");
+    assertTrue(packs.contains("<v>5.62</v>"), packs);
+    assertTrue(words(files).contains("no cruise speed is given"));
+    assertTrue(words(files).contains("Packs: Distance at the cruise speed"));
+  }
+
+  private static void sameColumns(List<String> table) {
+    int columns = bars(table.get(0));
+    table.forEach(line -> assertEquals(columns, bars(line), line));
   }
 
   /** Unescaped bars of a row of a table. */
