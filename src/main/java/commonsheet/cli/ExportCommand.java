@@ -24,7 +24,8 @@ import picocli.CommandLine.Spec;
 /** Writes records in forms that other programs read. */
 @Command(
     name = "export",
-    description = "Writes records for tools that size batteries: rows, voltage tables, linked data.",
+    description =
+        "Writes records for tools that size batteries: rows, voltage tables, linked data.",
     sortOptions = false)
 final class ExportCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
@@ -46,7 +47,8 @@ final class ExportCommand implements Callable<Integer> {
       names = "--cutoff",
       paramLabel = "VOLTAGE",
       converter = Given.Voltage.class,
-      description = "To which voltage of a cell the voltage tables go; each cell's own cut-off if not given.")
+      description =
+          "To which voltage of a cell the voltage tables go; each cell's own cut-off if not given.")
   private Double cutoff;
 
   @Option(
