@@ -19,6 +19,9 @@ public record PlacedLine(List<Point> points, double errorX, double errorY) {
   /** Points left out lie off by no more than this share of the uncertainty. */
   private static final double THINNING = 0.1;
 
+  /** Fewer points are all kept. */
+  private static final int MANY = 3;
+
   public PlacedLine {
     points = List.copyOf(points);
   }
@@ -65,23 +68,24 @@ public record PlacedLine(List<Point> points, double errorX, double errorY) {
     return new PlacedLine(others, Math.max(errorX, leastX), Math.max(errorY, leastY));
   }
 
-  /** Its values, all of them. */
+  /** The same line without the points that lie on the way between the others. */
+  public PlacedLine thinned() {
+    if (points.size() < MANY || errorX <= 0 || errorY <= 0) {
+      return this;
+    }
+    List<double[]> all = new ArrayList<>();
+    points.forEach(p -> all.add(new double[] {p.x(), p.y()}));
+    Thinning.Thinned thinned = Thinning.of(all, errorX, errorY, THINNING);
+    double more = 1 + thinned.off();
+    List<Point> left = thinned.points().stream().map(p -> new Point(p[0], p[1])).toList();
+    return new PlacedLine(left, errorX * more, errorY * more);
+  }
+
+  /** Its values. */
   public Values values(PlotReference reference) {
     double x = errorX * steepest(points, reference.x());
     double y = errorY * steepest(points, reference.y());
     return rounded(raw(reference), x, y);
-  }
-
-  /** Its values without the points that lie on the line between the others. */
-  public Values thinned(PlotReference reference) {
-    double x = errorX * steepest(points, reference.x());
-    double y = errorY * steepest(points, reference.y());
-    if (points.size() < 3 || x == 0 || y == 0) {
-      return rounded(raw(reference), x, y);
-    }
-    Thinning.Thinned thinned = Thinning.of(raw(reference), x, y, THINNING);
-    double more = 1 + thinned.off();
-    return rounded(thinned.points(), x * more, y * more);
   }
 
   private static Values rounded(List<double[]> points, double x, double y) {
