@@ -1,0 +1,47 @@
+package commonsheet.workbench;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import commonsheet.workbench.folder.Folder;
+import commonsheet.workbench.folder.FolderRoutes;
+import commonsheet.workbench.http.Server;
+import io.javalin.util.JavalinException;
+import java.io.IOException;
+import java.util.List;
+
+/** Serves the pages on which a person checks records against their sheets, until it is closed. */
+public final class Workbench implements AutoCloseable {
+  private final Server server;
+
+  private Workbench(Server server) {
+    this.server = server;
+  }
+
+  /**
+   * Starts serving.
+   *
+   * @throws IOException where the folder cannot be read or the port cannot be had; says which
+   */
+  public static Workbench open(WorkbenchSettings settings) throws IOException {
+    Folder folder = Folder.of(settings.folder(), settings.sheets());
+    ObjectMapper json =
+        new ObjectMapper().setDefaultPropertyInclusion(JsonInclude.Include.NON_NULL);
+    try {
+      return new Workbench(
+          Server.start(settings.port(), json, List.of(new FolderRoutes(folder)::add)));
+    } catch (JavalinException taken) {
+      throw new IOException(
+          "the port " + settings.port() + " is in use; choose another by --port", taken);
+    }
+  }
+
+  /** The address to open in a browser. It holds the key of this start. */
+  public String address() {
+    return server.address();
+  }
+
+  @Override
+  public void close() {
+    server.close();
+  }
+}
