@@ -70,7 +70,8 @@ public final class SheetPictures implements AutoCloseable {
    * @param page from 1
    * @param part of the page as displayed, in points; what lies outside the page is cut off
    * @param width in pixels, with the same limit
-   * @throws SheetException if there is no such page or part, or it cannot be drawn within the limits
+   * @throws SheetException if there is no such page or part, or it cannot be drawn within the
+   *     limits
    */
   public byte[] png(int page, Box part, int width) throws SheetException {
     Frame frame = frame(page);
@@ -123,7 +124,13 @@ public final class SheetPictures implements AutoCloseable {
   private SheetException tooLarge(int page, String why) {
     return new SheetException(
         SheetException.Kind.TOO_LARGE,
-        "Page " + page + " of " + file.name() + " " + why + "; print it to a new PDF and use that.");
+        "Page "
+            + page
+            + " of "
+            + file.name()
+            + " "
+            + why
+            + "; print it to a new PDF and use that.");
   }
 
   private SheetException damaged(int page, String what) {

@@ -102,8 +102,7 @@ final class UprightPages {
     Integer known = quarters.get(page);
     if (known == null) {
       PDPage shown = document.getPage(page - 1);
-      Ink ink =
-          PageScanner.scan(shown, document.getDocumentCatalog().getOCProperties(), settings);
+      Ink ink = PageScanner.scan(shown, document.getDocumentCatalog().getOCProperties(), settings);
       known = WordBuilder.sideways(ink.glyphs(), Frame.of(shown)) / 90;
       quarters.put(page, known);
     }

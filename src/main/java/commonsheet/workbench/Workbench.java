@@ -2,6 +2,8 @@ package commonsheet.workbench;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import commonsheet.workbench.desk.Desk;
+import commonsheet.workbench.desk.DeskRoutes;
 import commonsheet.workbench.folder.Folder;
 import commonsheet.workbench.folder.FolderRoutes;
 import commonsheet.workbench.folder.Sheets;
@@ -30,12 +32,18 @@ public final class Workbench implements AutoCloseable {
     Folder folder = Folder.of(settings.folder(), settings.sheets());
     Sheets sheets = new Sheets(folder);
     Places places = new Places(folder, sheets);
+    Desk desk = new Desk(folder, new SheetOfRecord(sheets, places.pictures()));
     ObjectMapper json =
         new ObjectMapper().setDefaultPropertyInclusion(JsonInclude.Include.NON_NULL);
     try {
       return new Workbench(
           Server.start(
-              settings.port(), json, List.of(new FolderRoutes(folder)::add, places.routes()::add)),
+              settings.port(),
+              json,
+              List.of(
+                  new FolderRoutes(folder)::add,
+                  new DeskRoutes(desk)::add,
+                  places.routes()::add)),
           places);
     } catch (JavalinException taken) {
       places.close();

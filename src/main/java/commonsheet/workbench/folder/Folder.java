@@ -75,7 +75,9 @@ public final class Folder {
     }
   }
 
-  /** The sheets in all folders, by folder and name. Hidden files and links to elsewhere are none. */
+  /**
+   * The sheets in all folders, by folder and name. Hidden files and links to elsewhere are none.
+   */
   List<FileStamp> sheets() {
     List<FileStamp> sheets = new ArrayList<>();
     for (Path each : sheetFolders) {

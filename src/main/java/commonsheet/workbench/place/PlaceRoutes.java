@@ -93,8 +93,7 @@ public final class PlaceRoutes {
       List<Page> pages = words.known(sheet);
       request.json(
           new Hits(
-              WordSearch.of(text).in(pages).stream().map(Hit::of).toList(),
-              words.unread(sheet)));
+              WordSearch.of(text).in(pages).stream().map(Hit::of).toList(), words.unread(sheet)));
     } catch (SheetException unreadable) {
       throw refusal(unreadable);
     }

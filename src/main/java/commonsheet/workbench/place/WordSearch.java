@@ -111,8 +111,7 @@ final class WordSearch {
         boxes.add(word.box());
       }
     }
-    return new Hit(
-        page.number(), boxes, String.join(" ", words.stream().map(Word::text).toList()));
+    return new Hit(page.number(), boxes, String.join(" ", words.stream().map(Word::text).toList()));
   }
 
   /** Compatibility forms as plain ones, all kinds of white space as a space, small letters. */
