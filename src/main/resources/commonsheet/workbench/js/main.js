@@ -2,6 +2,7 @@
 
 import { takeKey } from './api.js';
 import { folderPage } from './folder.js';
+import { recordPage } from './record.js';
 import { go, route } from './route.js';
 
 /**
@@ -10,7 +11,7 @@ import { go, route } from './route.js';
  *
  * @type {Object<string, (parameters: URLSearchParams, element: HTMLElement) => (() => void)>}
  */
-const PAGES = { folder: folderPage };
+const PAGES = { folder: folderPage, record: recordPage };
 
 let leave = () => {};
 
