@@ -148,8 +148,6 @@ final class PlacedScale {
     if (turned) {
       return "by " + rows.marks().size() + " marks known along both axes";
     }
-    return reference == null
-        ? "values as given"
-        : "by " + rows.marks().size() + " reference marks";
+    return reference == null ? "values as given" : "by " + rows.marks().size() + " reference marks";
   }
 }

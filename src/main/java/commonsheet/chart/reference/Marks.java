@@ -19,9 +19,7 @@ final class Marks {
   Marks(List<Curve.Tick> ticks, Direction direction, boolean logarithmic) {
     this.places = ticks.stream().map(direction::place).toList();
     this.values =
-        ticks.stream()
-            .mapToDouble(t -> logarithmic ? Math.log10(t.value()) : t.value())
-            .toArray();
+        ticks.stream().mapToDouble(t -> logarithmic ? Math.log10(t.value()) : t.value()).toArray();
     this.skewed = areSkewed(ticks);
     this.direction = direction;
     this.mean =
