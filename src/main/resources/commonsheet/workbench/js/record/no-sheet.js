@@ -24,7 +24,7 @@ export function noSheet(session) {
               (each) => html`
                 <tr class=${each.id === session.chosen ? 'chosen' : ''} @click=${() => session.choose(each.id, 'sheet')}>
                   <th scope="row">${nameOf(each)}</th>
-                  <td>${each.words ? html`<span class="words">“${each.words}”</span>` : nothing} ${view.sheet ? nothing : seen(session, each)}</td>
+                  <td>${each.words ? html`<span class="words">“${each.words}”</span>` : nothing} ${view.sheet ? nothing : each.note}</td>
                   ${view.sheet ? html`<td>${each.place?.page ?? ''}</td>` : nothing}
                 </tr>
               `,
@@ -33,10 +33,6 @@ export function noSheet(session) {
       </table>
     </div>
   `;
-}
-
-function seen(session, part) {
-  return session.view.record.statements.find((each) => each.id === part.id)?.evidence.note ?? nothing;
 }
 
 function asSentence(text) {
