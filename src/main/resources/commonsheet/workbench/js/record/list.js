@@ -3,7 +3,7 @@
 
 import { html, nothing } from '/lit/lit-html.js';
 import { repeat } from '/lit/directives/repeat.js';
-import { findingsOf, grouped } from './parts.js';
+import { findingsOf, grouped, nameOf } from './parts.js';
 
 /** Id of the list's element, to which the focus returns. */
 export const LIST = 'parts';
@@ -87,10 +87,16 @@ function row(session, part) {
       </span>
       ${part.settled ? nothing : part.doubts.map((each) => html`<span class="aside doubt"><b>Doubt</b> ${each}</span>`)}
       ${open.map(
-        (each) => html`<span class="aside" data-severity=${each.severity}><b>${severityWord(each)}</b> ${each.message}</span>`,
+        (each) => html`<span class="aside" data-severity=${each.severity}><b>${severityWord(each)}</b> ${messageAt(session, each, part)}</span>`,
       )}
     </div>
   `;
+}
+
+/** What a finding says, once; at the others that it is about, where that stands. */
+function messageAt({ view }, finding, part) {
+  const first = view.parts.find((each) => finding.about.includes(each.id));
+  return first === part ? finding.message : `as at ${nameOf(first)}`;
 }
 
 /** The word for where a part stands. */
