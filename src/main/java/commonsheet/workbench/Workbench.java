@@ -2,6 +2,10 @@ package commonsheet.workbench;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import commonsheet.record.CellRecord;
+import commonsheet.workbench.desk.Desk;
+import commonsheet.workbench.desk.DeskRoutes;
+import commonsheet.workbench.desk.RecordView;
 import commonsheet.workbench.folder.Folder;
 import commonsheet.workbench.folder.FolderRoutes;
 import commonsheet.workbench.http.Server;
@@ -24,15 +28,21 @@ public final class Workbench implements AutoCloseable {
    */
   public static Workbench open(WorkbenchSettings settings) throws IOException {
     Folder folder = Folder.of(settings.folder(), settings.sheets());
+    Desk desk = new Desk(folder, Workbench::sheet);
     ObjectMapper json =
         new ObjectMapper().setDefaultPropertyInclusion(JsonInclude.Include.NON_NULL);
     try {
       return new Workbench(
-          Server.start(settings.port(), json, List.of(new FolderRoutes(folder)::add)));
+          Server.start(settings.port(), json, List.of(new FolderRoutes(folder)::add, new DeskRoutes(desk)::add)));
     } catch (JavalinException taken) {
       throw new IOException(
           "the port " + settings.port() + " is in use; choose another by --port", taken);
     }
+  }
+
+  private static RecordView.SheetView sheet(CellRecord record) {
+    return new RecordView.SheetView(
+        record.source().file(), false, "Sheets are not looked for yet.", List.of());
   }
 
   /** The address to open in a browser. It holds the key of this start. */
