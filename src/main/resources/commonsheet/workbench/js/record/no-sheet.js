@@ -9,7 +9,7 @@ export function noSheet(session) {
   const { view } = session;
   const title = view.sheet ? `${view.sheet.file} is not at hand` : (view.record.source?.title ?? 'No sheet');
   return html`
-    <div class="no-sheet">
+    <div class="no-sheet" tabindex="0" role="region" aria-label="What is known of the sheet">
       <h2>${title}</h2>
       ${view.sheet ? html`<p>${asSentence(view.sheet.reason)}</p>` : html`<p class="soft">This record was not read from a sheet. Each value stands with where it was seen.</p>`}
       <table>

@@ -35,6 +35,7 @@ export function pageMarks(parts, page, { chosen, lit, hits, hit, choose }) {
         <button
           type="button"
           class="mark"
+          data-part=${each.id}
           tabindex="-1"
           data-standing=${each.standing}
           data-chosen=${isLit(each)}
