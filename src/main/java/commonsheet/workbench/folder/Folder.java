@@ -7,6 +7,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
@@ -15,6 +16,9 @@ import java.util.stream.Stream;
  */
 public final class Folder {
   private static final String RECORD = ".json";
+
+  /** What a sheet can be; see docs/sheet.md. */
+  private static final Pattern SHEETS = Pattern.compile("(?i).*\\.(pdf|png|jpe?g|tiff?)");
 
   /** Deep enough for folders by maker and model. */
   private static final int DEPTH = 8;
@@ -69,6 +73,17 @@ public final class Folder {
           .sorted()
           .toList();
     }
+  }
+
+  /**
+   * The sheets in all folders, by folder and name. Hidden files and links to elsewhere are none.
+   */
+  List<FileStamp> sheets() {
+    List<FileStamp> sheets = new ArrayList<>();
+    for (Path each : sheetFolders) {
+      sheets.addAll(FilesBelow.of(each, DEPTH, SHEETS));
+    }
+    return sheets.stream().distinct().toList();
   }
 
   private boolean isHidden(Path file) {
