@@ -1,6 +1,7 @@
 // Shows the page that the address names, and changes it when the address changes.
 
 import { takeKey } from './api.js';
+import { figurePage } from './figure.js';
 import { folderPage } from './folder.js';
 import { recordPage } from './record.js';
 import { go, route } from './route.js';
@@ -11,7 +12,7 @@ import { go, route } from './route.js';
  *
  * @type {Object<string, (parameters: URLSearchParams, element: HTMLElement) => (() => void)>}
  */
-const PAGES = { folder: folderPage, record: recordPage };
+const PAGES = { figure: figurePage, folder: folderPage, record: recordPage };
 
 let leave = () => {};
 
