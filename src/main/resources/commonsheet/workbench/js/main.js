@@ -4,6 +4,7 @@ import { takeKey } from './api.js';
 import { folderPage } from './folder.js';
 import { recordPage } from './record.js';
 import { go, route } from './route.js';
+import { tell } from './told.js';
 
 /**
  * A page is started with the parameters of its address and the element to draw in; it gives back
@@ -25,6 +26,6 @@ function show() {
   leave = PAGES[page](parameters, document.getElementById('page')) ?? (() => {});
 }
 
-takeKey();
+await takeKey().catch((refused) => tell(refused.message, 'refused'));
 addEventListener('hashchange', show);
 show();
