@@ -78,7 +78,7 @@ final class RecordFolder {
     }
     try {
       CellRecord earlier = store.read(file);
-      return earlier.source().sha256().equals(source.sha256())
+      return earlier.source().isSameFileAs(source)
           ? Optional.of(earlier)
           : Optional.empty();
     } catch (RecordException unreadable) {
@@ -94,7 +94,8 @@ final class RecordFolder {
     }
     try {
       Source earlier = store.read(file).source();
-      return !earlier.sha256().equals(source.sha256()) && !earlier.file().equals(source.file());
+      return !earlier.isSameFileAs(source)
+          && (!earlier.isDocument() || !earlier.file().equals(source.file()));
     } catch (RecordException unreadable) {
       // Writing to it says why not, in words of its own.
       return false;

@@ -39,11 +39,11 @@ public final class FolderRoutes {
     }
     List<FolderListing.Row> rows = new ArrayList<>();
     List<FolderListing.Problem> problems = new ArrayList<>();
-    List<ReadRecord> read = RecordStore.openAll(files);
+    List<ReadRecord> read = RecordStore.readAll(files);
     for (int i = 0; i < files.size(); i++) {
       String name = folder.name(files.get(i));
-      if (read.get(i).stored() != null) {
-        rows.add(FolderListing.Row.of(name, Overview.of(read.get(i).stored().record())));
+      if (read.get(i).record() != null) {
+        rows.add(FolderListing.Row.of(name, Overview.of(read.get(i).record())));
       } else {
         problems.add(new FolderListing.Problem(name, read.get(i).problem().getMessage()));
       }
