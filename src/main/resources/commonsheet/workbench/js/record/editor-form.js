@@ -23,7 +23,7 @@ export function editorForm(now, run) {
         ${draft.kind === 'curve' ? labelField(draft, run) : valueFields(draft, catalogue, run)}
         ${conditionFields(draft, catalogue, (conditions) => run.set('conditions', conditions))}
         ${session.view.sheet?.found ? placeField(draft, run) : nothing}
-        ${draft.id === null && !draft.place ? seenFields(draft, Boolean(session.view.sheet), run) : nothing}
+        ${draft.id === null && !session.view.sheet ? seenFields(draft, run) : nothing}
         <div class="field">
           <label for="edit-remark">Remark <span class="soft">(optional)</span></label>
           <input id="edit-remark" .value=${draft.remark} @input=${(event) => run.set('remark', event.target.value)} autocomplete="off" />
@@ -100,12 +100,11 @@ function placeField({ place }, run) {
   `;
 }
 
-function seenFields(draft, bySheet, run) {
-  const optional = bySheet ? html` <span class="soft">(where not on the sheet)</span>` : nothing;
+function seenFields(draft, run) {
   return html`
     <div class="pair">
       <div class="field">
-        <label for="edit-where">Where seen${optional}</label>
+        <label for="edit-where">Where seen</label>
         <input id="edit-where" .value=${draft.where} @input=${(event) => run.set('where', event.target.value)} autocomplete="off" />
       </div>
       <div class="field">

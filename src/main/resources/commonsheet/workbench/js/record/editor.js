@@ -33,7 +33,7 @@ export class Editor {
   /** Opens it for a part, or for a new value where none is given. */
   async open(part) {
     const catalogue = await this.#loaded();
-    this.#start(part ? correcting(part, this.session.view.record, catalogue) : adding());
+    this.#start(part ? correcting(part, this.session.view.record, catalogue) : adding(this.session.view.record.source ?? {}));
   }
 
   /** Opens it with what was typed before the page was left. */
