@@ -79,11 +79,11 @@ function ofRecord(page) {
       return;
     }
     if (await session.step(direction)) {
-      tell(`Saved: ${word} ${inPlainWords(session, what)}.`);
+      tell(`${word}: ${inPlainWords(session, what)}. Saved.`);
     }
   };
-  const undo = step('undo', 'undone:');
-  const redo = step('redo', 'done again:');
+  const undo = step('undo', 'Undone');
+  const redo = step('redo', 'Done again');
   return {
     approve: () => told(approve(session, tell).then(focusList)),
     undo: () => told(undo()),

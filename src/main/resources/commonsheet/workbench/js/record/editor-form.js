@@ -7,12 +7,12 @@ import './quantity-field.js';
 
 /**
  * @param {{session: import('./session.js').Session, draft: import('./drafts.js').Draft,
- *     catalogue: object, refused: string|null, busy: boolean}} now
+ *     catalogue: object, refused: string|null, doubt: string|null, busy: boolean}} now
  * @param {{set: (member: string, value: *) => void, save: (event: Event) => void,
  *     key: (event: KeyboardEvent) => void, mark: (how: string) => void, giveUp: () => void}} run
  */
 export function editorForm(now, run) {
-  const { session, draft, catalogue, refused, busy } = now;
+  const { session, draft, catalogue, refused, doubt, busy } = now;
   const part = draft.id ? session.part(draft.id) : null;
   const title = draft.id ? `Correct: ${part ? nameOf(part) : draft.id}` : 'Add a value';
   return html`
@@ -22,7 +22,7 @@ export function editorForm(now, run) {
         ${part ? reading(part) : nothing}
         ${draft.kind === 'curve' ? labelField(draft, run) : valueFields(draft, catalogue, run)}
         ${conditionFields(draft, catalogue, (conditions) => run.set('conditions', conditions))}
-        ${session.view.sheet?.found ? placeField(draft, run) : nothing}
+        ${session.view.sheet?.found ? placeField(draft, doubt, run) : nothing}
         ${draft.id === null && !session.view.sheet ? seenFields(draft, run) : nothing}
         <div class="field">
           <label for="edit-remark">Remark <span class="soft">(optional)</span></label>
@@ -87,11 +87,12 @@ function valueFields(draft, catalogue, run) {
   `;
 }
 
-function placeField({ place }, run) {
+function placeField({ place }, doubt, run) {
   return html`
     <div class="field" role="group" aria-labelledby="edit-place">
       <span class="label" id="edit-place">Place on the sheet</span>
       ${place ? html`<p class="small">page ${place.page}: <span class="words">“${place.text}”</span></p>` : nothing}
+      ${doubt ? html`<p class="aside doubt" role="status"><b>Doubt</b> ${doubt}</p>` : nothing}
       <div class="buttons">
         <button type="button" class="button" @click=${() => run.mark('draw')}>Draw a box</button>
         <button type="button" class="button" @click=${() => run.mark('words')}>Choose words</button>

@@ -23,6 +23,8 @@ export class Editor {
     /** @type {import('./drafts.js').Draft|null} */
     this.draft = null;
     this.refused = null;
+    /** What is not certain about the words that were read, or null. */
+    this.doubt = null;
     this.busy = false;
   }
 
@@ -50,6 +52,7 @@ export class Editor {
   #start(draft) {
     this.draft = draft;
     this.refused = null;
+    this.doubt = null;
     this.page.redraw();
     document.querySelector(draft.id || draft.quantity ? '#edit-typed, #edit-label' : '#edit-quantity')?.focus();
     if (draft.id) {
@@ -92,7 +95,7 @@ export class Editor {
     if (read.statistic && draft.statistic === draft.start.statistic) {
       draft.statistic = read.statistic;
     }
-    this.refused = read.typed ? null : `No figure was found in “${read.text}”; type the value.`;
+    this.doubt = read.doubt ?? (read.typed ? null : `No figure was found in “${read.text}”; type the value.`);
     this.#changed();
     document.querySelector(draft.quantity ? '#edit-typed' : '#edit-quantity')?.focus();
   }
@@ -152,8 +155,8 @@ export class Editor {
 
   /** The form. */
   template() {
-    const { session, draft, catalogue, refused, busy } = this;
-    return editorForm({ session, draft, catalogue, refused, busy }, {
+    const { session, draft, catalogue, refused, doubt, busy } = this;
+    return editorForm({ session, draft, catalogue, refused, doubt, busy }, {
       set: (member, value) => this.#set(member, value),
       save: (event) => this.#save(event),
       key: (event) => this.#key(event),
