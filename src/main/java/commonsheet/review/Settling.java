@@ -140,7 +140,7 @@ public record Settling(Person person, Instant at) {
               + "\" has no open finding of the rule "
               + rule
               + (about.isEmpty() ? "" : " about " + String.join(", ", about))
-              + "; review show lists what is open");
+              + "; what is open stands in the record as it is now");
     }
     return stepped(record.withFindings(findings), ReviewStep.Kind.ACCEPTED, concerned, rule, why);
   }

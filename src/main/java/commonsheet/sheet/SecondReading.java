@@ -35,7 +35,7 @@ final class SecondReading {
   static List<TextPlace> places(List<Word> words) {
     List<Word> asked =
         words.stream()
-            .filter(word -> isNeeded(word) && word.confidence() >= DOUBTED && word.turn() % 90 == 0)
+            .filter(word -> isNeeded(word) && word.turn() % 90 == 0)
             .sorted(Comparator.comparingDouble(word -> along(word).x()))
             .toList();
     List<List<Word>> runs = new ArrayList<>();

@@ -46,10 +46,4 @@ class SecondReadingTest {
         List.of(new TextPlace(new Box(40, 84, 8, 28), 90)),
         SecondReading.places(List.of(number, unit)));
   }
-
-  @Test
-  void whatIsDoubtedAnyhowIsNotReadAgain() {
-    assertEquals(
-        List.of(), SecondReading.places(List.of(word("8.5", new Box(0, 0, 20, 8), 0, 0.6))));
-  }
 }

@@ -1,0 +1,130 @@
+package commonsheet.workbench.folder;
+
+import commonsheet.workbench.http.Refusal;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/**
+ * The folder of the records and the further folders of their sheets. Requests name files by their
+ * path within the folder, with {@code /}; no request reaches a file outside, not even by a link.
+ */
+public final class Folder {
+  private static final String RECORD = ".json";
+
+  /** What a sheet can be; see docs/sheet.md. */
+  private static final Pattern SHEETS = Pattern.compile("(?i).*\\.(pdf|png|jpe?g|tiff?)");
+
+  /** Deep enough for folders by maker and model. */
+  private static final int DEPTH = 8;
+
+  private final Path folder;
+  private final List<Path> sheetFolders;
+
+  private Folder(Path folder, List<Path> sheetFolders) {
+    this.folder = folder;
+    this.sheetFolders = sheetFolders;
+  }
+
+  /**
+   * The folder as it is on the disk.
+   *
+   * @param sheetFolders further ones to look for sheets in
+   * @throws IOException where one of them is no folder; its message names it
+   */
+  public static Folder of(Path folder, List<Path> sheetFolders) throws IOException {
+    List<Path> all = new ArrayList<>();
+    all.add(real(folder));
+    for (Path each : sheetFolders) {
+      all.add(real(each));
+    }
+    return new Folder(all.get(0), List.copyOf(all));
+  }
+
+  private static Path real(Path folder) throws IOException {
+    if (!Files.isDirectory(folder)) {
+      throw new IOException(
+          folder + " is no folder; name the one that `commonsheet read` wrote its records into");
+    }
+    return folder.toRealPath();
+  }
+
+  /** Where it is. */
+  public Path path() {
+    return folder;
+  }
+
+  /** All folders in which sheets may be; the first is that of the records. */
+  public List<Path> sheetFolders() {
+    return sheetFolders;
+  }
+
+  /** The record files, by name. Hidden files and folders are none. */
+  public List<Path> records() throws IOException {
+    try (Stream<Path> files = Files.walk(folder, DEPTH)) {
+      return files
+          .filter(file -> file.toString().endsWith(RECORD) && !isHidden(file))
+          .filter(Files::isRegularFile)
+          .sorted()
+          .toList();
+    }
+  }
+
+  /**
+   * The sheets in all folders, by folder and name. Hidden files and links to elsewhere are none.
+   */
+  List<FileStamp> sheets() {
+    List<FileStamp> sheets = new ArrayList<>();
+    for (Path each : sheetFolders) {
+      sheets.addAll(FilesBelow.of(each, DEPTH, SHEETS));
+    }
+    return sheets.stream().distinct().toList();
+  }
+
+  private boolean isHidden(Path file) {
+    for (Path part : folder.relativize(file)) {
+      if (part.toString().startsWith(".")) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** What requests call a record file. */
+  public String name(Path file) {
+    return folder.relativize(file).toString().replace('\\', '/');
+  }
+
+  /**
+   * The record file of a name.
+   *
+   * @throws Refusal where there is none in the folder
+   */
+  public Path record(String name) {
+    try {
+      if (name != null && name.endsWith(RECORD)) {
+        Path file = folder.resolve(name).normalize();
+        if (file.startsWith(folder)
+            && !isHidden(file)
+            && Files.isRegularFile(file)
+            && file.toRealPath().startsWith(folder)) {
+          return file;
+        }
+      }
+    } catch (IOException | InvalidPathException none) {
+      throw missing(name);
+    }
+    throw missing(name);
+  }
+
+  private Refusal missing(String name) {
+    return new Refusal(
+        Refusal.Kind.MISSING,
+        "There is no record \"" + name + "\" in " + folder + "; it may have been moved.");
+  }
+}

@@ -1,0 +1,93 @@
+package commonsheet.workbench.http;
+
+import io.javalin.http.Context;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.SecureRandom;
+import java.util.Base64;
+import java.util.Set;
+
+/**
+ * Lets in only the pages of this workbench. The server listens on the loopback address, which every
+ * program and every web page on the machine can reach, so: the Host must be ours (against names
+ * that are made to point here), the Origin must be ours where there is one, and everything but the
+ * empty pages needs the key that was made for this start. The key travels in the part of the
+ * address that browsers keep to themselves (after the #), then in a header, never in a cookie,
+ * which other servers of the same machine would be sent.
+ */
+public final class Guard {
+  private static final int KEY_BYTES = 24;
+  private static final String SCHEME = "Bearer ";
+
+  /** No outside request, no code but ours, and no markup from the text of a sheet. */
+  private static final String POLICY =
+      "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' blob:;"
+          + " connect-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
+
+  private final String key;
+
+  private Guard(String key) {
+    this.key = key;
+  }
+
+  /** A guard with a new key. */
+  public static Guard create() {
+    byte[] bytes = new byte[KEY_BYTES];
+    new SecureRandom().nextBytes(bytes);
+    return new Guard(Base64.getUrlEncoder().withoutPadding().encodeToString(bytes));
+  }
+
+  /** The key of this start. */
+  public String key() {
+    return key;
+  }
+
+  /**
+   * Refuses requests that do not come from our own pages.
+   *
+   * @throws Refusal for these
+   */
+  public void check(Context request) {
+    answerSafely(request);
+    Set<String> hosts = Set.of("127.0.0.1:" + request.port(), "localhost:" + request.port());
+    String host = request.header("Host");
+    if (host == null || !hosts.contains(host)) {
+      throw forbidden("This address is not the workbench's own");
+    }
+    String origin = request.header("Origin");
+    if (origin != null && !origin.equals("http://" + host)) {
+      throw forbidden("Another page asked for this");
+    }
+    String site = request.header("Sec-Fetch-Site");
+    boolean page = !request.path().startsWith("/api/");
+    if (site != null && !site.equals("same-origin") && !(page && site.equals("none"))) {
+      throw forbidden("Another page asked for this");
+    }
+    if (!page && !hasKey(request)) {
+      throw forbidden("The key is missing or from an earlier start");
+    }
+  }
+
+  private boolean hasKey(Context request) {
+    String given = request.header("Authorization");
+    return given != null
+        && MessageDigest.isEqual(
+            given.getBytes(StandardCharsets.UTF_8),
+            (SCHEME + key).getBytes(StandardCharsets.UTF_8));
+  }
+
+  private static void answerSafely(Context answer) {
+    answer.header("Content-Security-Policy", POLICY);
+    answer.header("X-Content-Type-Options", "nosniff");
+    answer.header("Referrer-Policy", "no-referrer");
+    answer.header("Cross-Origin-Opener-Policy", "same-origin");
+    answer.header("Cross-Origin-Resource-Policy", "same-origin");
+    answer.header("Cache-Control", "no-store");
+  }
+
+  private static Refusal forbidden(String what) {
+    return new Refusal(
+        Refusal.Kind.FORBIDDEN,
+        what + "; open the address that `commonsheet workbench` printed when it started.");
+  }
+}

@@ -1,0 +1,30 @@
+// Shows the page that the address names, and changes it when the address changes.
+
+import { takeKey } from './api.js';
+import { folderPage } from './folder.js';
+import { recordPage } from './record.js';
+import { go, route } from './route.js';
+
+/**
+ * A page is started with the parameters of its address and the element to draw in; it gives back
+ * what to do when it is left.
+ *
+ * @type {Object<string, (parameters: URLSearchParams, element: HTMLElement) => (() => void)>}
+ */
+const PAGES = { folder: folderPage, record: recordPage };
+
+let leave = () => {};
+
+function show() {
+  const { page, parameters } = route();
+  if (!PAGES[page]) {
+    go('folder');
+    return;
+  }
+  leave();
+  leave = PAGES[page](parameters, document.getElementById('page')) ?? (() => {});
+}
+
+takeKey();
+addEventListener('hashchange', show);
+show();
