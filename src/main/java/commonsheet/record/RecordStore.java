@@ -6,11 +6,14 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
@@ -22,6 +25,10 @@ public final class RecordStore {
 
   /** What stands in a text for bytes that are not in UTF-8, or is in it by itself. */
   private static final char REPLACED = '\uFFFD';
+
+  /** What {@link AtomicFile} and {@link FileGuard} have beside a record file while it is written. */
+  private static final Pattern LEFTOVER =
+      Pattern.compile("\\.([^.].*\\.json)\\.(?:[0-9a-f]{8}(?:-[0-9a-f]{4}){3}-[0-9a-f]{12}\\.)?(part|lock)");
 
   private final Path folder;
 
@@ -63,6 +70,44 @@ public final class RecordStore {
   }
 
   /**
+   * Writes a record that is new.
+   *
+   * @return the file
+   * @throws RecordConflictException where the folder has a file of that name
+   * @throws RecordException where the record is not valid or cannot be written
+   */
+  public Path create(CellRecord record) throws RecordException {
+    byte[] json = validText(record).getBytes(StandardCharsets.UTF_8);
+    Path file = folder.resolve(record.id() + EXTENSION);
+    try (FileGuard guard = FileGuard.of(file)) {
+      if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+        throw new RecordConflictException(file + " is there already; choose another name");
+      }
+      AtomicFile.write(file, json);
+    } catch (IOException e) {
+      throw unwritable(file, e);
+    }
+    return file;
+  }
+
+  /**
+   * Removes what programs that were killed while they wrote have left beside a record file.
+   *
+   * @param leftover such as {@code .ab-12.json.lock}; any other file stays
+   */
+  public static void tidy(Path leftover) throws IOException {
+    Matcher name = LEFTOVER.matcher(leftover.getFileName().toString());
+    if (name.matches()) {
+      // Whoever holds the guard is the only one writing; letting it go removes the lock.
+      try (FileGuard guard = FileGuard.of(leftover.resolveSibling(name.group(1)))) {
+        if (name.group(2).equals("part")) {
+          Files.deleteIfExists(leftover);
+        }
+      }
+    }
+  }
+
+  /**
    * Reads a record file together with its version, to be changed and {@link #save saved}.
    *
    * @throws RecordException where it cannot be read or is not a valid record
@@ -70,7 +115,7 @@ public final class RecordStore {
   public static StoredRecord open(Path file) throws RecordException {
     byte[] bytes = bytes(file);
     CellRecord record = RecordJson.read(text(file, bytes), file.toString());
-    return new StoredRecord(file, record, ContentHash.sha256(bytes));
+    return new StoredRecord(file, record, versionOf(bytes));
   }
 
   /**
@@ -85,9 +130,41 @@ public final class RecordStore {
    */
   public static StoredRecord save(StoredRecord before, CellRecord after) throws RecordException {
     byte[] json = validText(after).getBytes(StandardCharsets.UTF_8);
+    replace(before, json);
+    return new StoredRecord(before.file(), after, versionOf(json));
+  }
+
+  /**
+   * The version that a file has once a record has been {@link #save saved} in it.
+   *
+   * @throws RecordException where the record is not valid
+   */
+  public static String versionOf(CellRecord record) throws RecordException {
+    return versionOf(validText(record).getBytes(StandardCharsets.UTF_8));
+  }
+
+  /** The version of a file of these bytes. */
+  public static String versionOf(byte[] file) {
+    return ContentHash.sha256(file);
+  }
+
+  /**
+   * Puts an earlier content of a file back, byte by byte.
+   *
+   * @param now as it is expected to be still
+   * @throws RecordConflictException where the file is no longer so; then it stays as it is
+   * @throws RecordException where the content is no valid record or cannot be written
+   */
+  public static StoredRecord restore(StoredRecord now, byte[] earlier) throws RecordException {
+    CellRecord record = RecordJson.read(text(now.file(), earlier), now.file().toString());
+    replace(now, earlier);
+    return new StoredRecord(now.file(), record, versionOf(earlier));
+  }
+
+  private static void replace(StoredRecord before, byte[] json) throws RecordException {
     Path file = before.file();
     try (FileGuard guard = FileGuard.of(file)) {
-      if (Files.notExists(file) || !ContentHash.sha256(bytes(file)).equals(before.version())) {
+      if (Files.notExists(file) || !versionOf(bytes(file)).equals(before.version())) {
         throw new RecordConflictException(
             file
                 + " has been changed since it was read, so nothing was written; look at it anew and"
@@ -97,7 +174,6 @@ public final class RecordStore {
     } catch (IOException e) {
       throw unwritable(file, e);
     }
-    return new StoredRecord(file, after, ContentHash.sha256(json));
   }
 
   private static RecordException unwritable(Path file, IOException e) {

@@ -6,12 +6,15 @@ import commonsheet.record.RecordConflictException;
 import commonsheet.record.RecordException;
 import commonsheet.record.RecordStore;
 import commonsheet.record.StoredRecord;
+import commonsheet.review.Approval;
 import commonsheet.review.Person;
 import commonsheet.review.RecordDesk;
 import commonsheet.review.ReviewException;
 import commonsheet.review.Settling;
 import commonsheet.workbench.folder.Folder;
 import commonsheet.workbench.http.Refusal;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.time.Clock;
 import java.util.Locale;
 import java.util.Map;
@@ -24,6 +27,7 @@ import java.util.function.Function;
 public final class Desk {
   private final Folder folder;
   private final RecordViews views;
+  private final UndoHistory history;
   private final RecordDesk records = new RecordDesk(Consequences::drawn);
 
   /**
@@ -33,6 +37,7 @@ public final class Desk {
    */
   public Desk(Folder folder, Function<CellRecord, RecordView.SheetView> sheets) {
     this.folder = folder;
+    this.history = new UndoHistory(folder.path());
     this.views = new RecordViews(sheets);
   }
 
@@ -60,21 +65,110 @@ public final class Desk {
    */
   public synchronized RecordView change(Edit edit, String what, Deed deed) {
     StoredRecord before = seen(edit);
-    Settling settling = new Settling(person(edit.by()), Clock.systemUTC().instant());
+    Person person = person(edit.by());
+    Settling settling = new Settling(person, Clock.systemUTC().instant());
+    return written(
+        edit,
+        () -> {
+          CellRecord after =
+              records.changed(before.record(), record -> deed.of(settling, record));
+          keep(before, new UndoSteps.Step(RecordStore.versionOf(after), what, person.name()));
+          RecordStore.save(before, after);
+        });
+  }
+
+  /**
+   * Takes the last deed at a record back, as if it had not been.
+   *
+   * @throws Refusal where there is none, where it was another person's, or where the file has
+   *     changed since the person saw it
+   */
+  public synchronized RecordView undo(Edit edit) {
+    StoredRecord now = seen(edit);
+    Undoable undoable = history.at(now.file(), now.version());
+    return moved(
+        edit, now, undoable.undo(), undoable.undoBy(), history.before(now.file(), now.version()));
+  }
+
+  /** Does again what was undone last; like {@link #undo}. */
+  public synchronized RecordView redo(Edit edit) {
+    StoredRecord now = seen(edit);
+    Undoable undoable = history.at(now.file(), now.version());
+    return moved(
+        edit, now, undoable.redo(), undoable.redoBy(), history.after(now.file(), now.version()));
+  }
+
+  private RecordView moved(
+      Edit edit, StoredRecord now, String what, String whose, byte[] other) {
+    if (what == null || other == null) {
+      throw new Refusal(Refusal.Kind.UNUSABLE, "There is nothing to take back or do again.");
+    }
+    if (!person(edit.by()).is(whose)) {
+      throw new Refusal(
+          Refusal.Kind.UNUSABLE,
+          "The deed \"" + what + "\" is that of " + whose + ", who alone can take it back.");
+    }
+    return written(
+        edit,
+        () -> {
+          history.keep(now.file(), Files.readAllBytes(now.file()));
+          RecordStore.restore(now, other);
+        });
+  }
+
+  /**
+   * Approves a record. It cannot be undone: a later change reopens the record, and says so.
+   *
+   * @param ownWork whether the person says that they approve what they prepared themselves
+   */
+  public synchronized RecordView approve(Edit edit, boolean ownWork) {
+    StoredRecord before = seen(edit);
+    Person person = person(edit.by());
+    if (Approval.isOwnWork(before.record(), person) && !ownWork) {
+      throw new Refusal(
+          Refusal.Kind.UNUSABLE,
+          person.name()
+              + " has worked on this record, so that another person should approve it. Say that"
+              + " it is your own work if you approve it all the same; that is recorded.",
+          Map.of("ownWork", true));
+    }
+    return written(
+        edit, () -> records.approve(before, person, ownWork, Clock.systemUTC().instant()));
+  }
+
+  /** Something that writes a record. */
+  private interface Writing {
+    void run() throws ReviewException, RecordException, IOException;
+  }
+
+  private RecordView written(Edit edit, Writing writing) {
     try {
-      records.change(before, record -> deed.of(settling, record));
+      writing.run();
     } catch (ReviewException | IllegalArgumentException refused) {
       throw new Refusal(Refusal.Kind.UNUSABLE, sentence(refused));
     } catch (RecordConflictException meanwhile) {
       throw conflict(edit.file());
     } catch (RecordException unwritten) {
       throw new Refusal(Refusal.Kind.UNWRITTEN, sentence(unwritten));
+    } catch (IOException unwritten) {
+      throw new Refusal(
+          Refusal.Kind.UNWRITTEN,
+          "Nothing was written, because the folder cannot be; check its permissions and space.");
     }
     return view(edit.file());
   }
 
+  /** A change is not refused because its history cannot be kept; then it cannot be undone. */
+  private void keep(StoredRecord before, UndoSteps.Step step) {
+    try {
+      history.ahead(before.file(), Files.readAllBytes(before.file()), step);
+    } catch (IOException withoutHistory) {
+      return;
+    }
+  }
+
   private RecordView view(String file, StoredRecord stored) {
-    return views.of(file, stored, Undoable.NOTHING);
+    return views.of(file, stored, history.at(stored.file(), stored.version()));
   }
 
   private StoredRecord opened(String file) {

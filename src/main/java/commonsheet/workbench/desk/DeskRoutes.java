@@ -23,12 +23,20 @@ public final class DeskRoutes {
         request -> request.json(Map.of("version", desk.version(request.queryParam("file")))));
     routes.get("/api/catalogue", request -> request.json(CatalogueView.standard()));
     routes.post("/api/record/change", this::change);
+    routes.post("/api/record/undo", request -> request.json(desk.undo(edit(Given.of(request)))));
+    routes.post("/api/record/redo", request -> request.json(desk.redo(edit(Given.of(request)))));
+    routes.post("/api/record/approve", this::approve);
   }
 
   private void change(Context request) {
     Given given = Given.of(request);
     NamedDeed deed = understood(given);
     request.json(desk.change(edit(given), deed.what(), deed.deed()));
+  }
+
+  private void approve(Context request) {
+    Given given = Given.of(request);
+    request.json(desk.approve(edit(given), given.flag("ownWork")));
   }
 
   private static NamedDeed understood(Given given) {

@@ -82,7 +82,12 @@ record RecordViews(Function<CellRecord, RecordView.SheetView> sheets) {
         total - unsettled.size(),
         total,
         unsettled,
-        Approval.obstacles(record),
+        Approval.obstacles(record).stream().map(RecordViews::sentence).toList(),
         Approval.preparers(record));
+  }
+
+  private static String sentence(String part) {
+    String begun = part.substring(0, 1).toUpperCase(Locale.ROOT) + part.substring(1);
+    return begun.endsWith(".") ? begun : begun + ".";
   }
 }

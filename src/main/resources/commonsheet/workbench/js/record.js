@@ -41,8 +41,9 @@ class RecordPage {
     this.at = parameters.get('at');
     this.say = saying(this.session, tell);
     this.redraw = () => this.#draw();
+    this.catalogue = () => (this.asked ??= get('/api/catalogue'));
     this.editor = new Editor(this.session, {
-      catalogue: () => get('/api/catalogue'),
+      catalogue: this.catalogue,
       redraw: this.redraw,
       say: this.say,
       mark: (how) => this.sheet.mark(how),
@@ -179,9 +180,7 @@ class RecordPage {
     } catch (refused) {
       tell(refused.message, 'refused');
     }
-    if (!this.editor.isOpen) {
-      focusList();
-    }
+    (this.editor.isOpen ? this.editor : { focus: focusList }).focus();
   }
 
   #record() {
@@ -189,7 +188,7 @@ class RecordPage {
     return html`
       ${progressBar(session, commands)}
       <div class="record-scroll">
-        ${cellPanel(session, { light: (place) => this.sheet?.light(place), say: this.say })} ${this.#wholeFindings()}
+        ${cellPanel(session, { light: (place) => this.sheet?.light(place), catalogue: this.catalogue, say: this.say })} ${this.#wholeFindings()}
         ${partList(session, {
           derivedShown: this.#derivedShown,
           toggleDerived: () => {

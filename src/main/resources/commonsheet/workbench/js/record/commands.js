@@ -57,7 +57,7 @@ function settling(page) {
 function whenFree(editor, open) {
   if (editor.isOpen) {
     tell('Save or give up what you are typing first.', 'refused');
-    document.querySelector('#edit-typed, #edit-label, #edit-quantity')?.focus();
+    editor.focus();
   } else {
     open();
   }

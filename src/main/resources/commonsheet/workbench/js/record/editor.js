@@ -45,6 +45,11 @@ export class Editor {
     this.#start(draft);
   }
 
+  /** Puts the focus where one types on. */
+  focus() {
+    document.querySelector('#edit-typed, #edit-label')?.focus();
+  }
+
   #start(draft) {
     this.draft = draft;
     this.refused = null;
@@ -231,7 +236,7 @@ export class Editor {
   async #mark(how) {
     const box = await this.page.mark(how);
     if (!box || !this.isOpen) {
-      document.querySelector('#edit-typed')?.focus();
+      this.focus();
       return;
     }
     await this.readBox(box).catch((refused) => {

@@ -25,7 +25,7 @@ export function pageMarks(parts, page, { chosen, lit, hits, hit, choose }) {
   const boxes = here.filter((each) => !each.trace);
   const isLit = (part) => part === chosen || Boolean(chosen?.waitsFor.includes(part.id));
   return html`
-    ${hits.map((each) => html`<span class="hit" data-current=${each === hit} ${placed(over(each.box, page, 1))}></span>`)}
+    ${hits.map((each) => (each.boxes ?? [each.box]).map((box) => html`<span class="hit" data-current=${each === hit} ${placed(over(box, page, 1))}></span>`))}
     ${lit?.page === page.page ? html`<span class="pointed" ${placed(over(lit.box, page, MARGIN))}></span>` : nothing}
     ${curves.length ? traces(curves, page, isLit, choose, chosen) : nothing}
     ${repeat(
@@ -35,6 +35,7 @@ export function pageMarks(parts, page, { chosen, lit, hits, hit, choose }) {
         <button
           type="button"
           class="mark"
+          data-part=${each.id}
           tabindex="-1"
           data-standing=${each.standing}
           data-chosen=${isLit(each)}
