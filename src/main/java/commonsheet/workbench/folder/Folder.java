@@ -20,8 +20,7 @@ public final class Folder {
 
   /** What a sheet can be, see docs/sheet.md, but for the pictures that the program itself draws. */
   private static final Pattern SHEETS =
-      Pattern.compile(
-          "(?i)(?!(.*-)?page-\\d+(-chart-\\d+)?\\.png).*\\.(pdf|png|jpe?g|tiff?)");
+      Pattern.compile("(?i)(?!(.*-)?page-\\d+(-chart-\\d+)?\\.png).*\\.(pdf|png|jpe?g|tiff?)");
 
   /** Deep enough for folders by maker and model. */
   private static final int DEPTH = 8;

@@ -56,7 +56,6 @@ final class KnownRecords {
     }
     return OtherJson.isOther(file.path())
         ? new Known(file, null, null)
-        : new Known(
-            file, null, new FolderListing.Problem(name, read.problem().getMessage()));
+        : new Known(file, null, new FolderListing.Problem(name, read.problem().getMessage()));
   }
 }

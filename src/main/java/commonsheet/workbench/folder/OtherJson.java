@@ -20,8 +20,7 @@ final class OtherJson {
   static boolean isOther(Path file) {
     try {
       JsonNode content = JSON.readTree(Files.readAllBytes(file));
-      return !content.isMissingNode()
-          && !content.path("schema").asText().startsWith(RECORD);
+      return !content.isMissingNode() && !content.path("schema").asText().startsWith(RECORD);
     } catch (JacksonException damaged) {
       return false;
     } catch (IOException unreadable) {
