@@ -86,7 +86,7 @@ public final class RecordFolder {
     }
     try {
       CellRecord earlier = store.read(file);
-      return earlier.source().sha256().equals(source.sha256())
+      return earlier.source().isSameFileAs(source)
           ? Optional.of(earlier)
           : Optional.empty();
     } catch (RecordException unreadable) {
@@ -102,7 +102,8 @@ public final class RecordFolder {
     }
     try {
       Source earlier = store.read(file).source();
-      return !earlier.sha256().equals(source.sha256()) && !earlier.file().equals(source.file());
+      return !earlier.isSameFileAs(source)
+          && (!earlier.isDocument() || !earlier.file().equals(source.file()));
     } catch (RecordException unreadable) {
       // Writing to it says why not, in words of its own.
       return false;

@@ -22,6 +22,8 @@ public final class RecordJson {
           .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
           .build();
 
+  private static final RecordTree RECORDS = new RecordTree(MAPPER);
+
   private RecordJson() {}
 
   /**
@@ -55,9 +57,18 @@ public final class RecordJson {
           nameForMessages + " is not a valid record: " + RecordValidator.summary(problems));
     }
     try {
-      return reopenedIfChanged(MAPPER.treeToValue(tree, CellRecord.class));
+      return reopenedIfChanged(record(tree));
     } catch (JsonProcessingException e) {
       throw new RecordException(nameForMessages + ": " + unsuitable(e), e);
+    }
+  }
+
+  /** The record of a valid tree; the mapper names the place of what does not fit. */
+  private static CellRecord record(JsonNode tree) throws JsonProcessingException {
+    try {
+      return RECORDS.record(tree);
+    } catch (JsonProcessingException e) {
+      return MAPPER.treeToValue(tree, CellRecord.class);
     }
   }
 

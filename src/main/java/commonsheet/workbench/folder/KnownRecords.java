@@ -32,7 +32,7 @@ final class KnownRecords {
   /** What became of each file, in their order. */
   List<Known> of(List<FileStamp> files) {
     List<FileStamp> unknown = files.stream().filter(file -> !isKnown(file)).toList();
-    List<ReadRecord> read = RecordStore.openAll(unknown.stream().map(FileStamp::path).toList());
+    List<ReadRecord> read = RecordStore.readAll(unknown.stream().map(FileStamp::path).toList());
     for (int i = 0; i < unknown.size(); i++) {
       known.put(unknown.get(i).path(), known(unknown.get(i), read.get(i)));
     }
@@ -50,8 +50,8 @@ final class KnownRecords {
 
   private Known known(FileStamp file, ReadRecord read) {
     String name = folder.name(file.path());
-    if (read.stored() != null) {
-      Overview overview = Overview.of(read.stored().record());
+    if (read.record() != null) {
+      Overview overview = Overview.of(read.record());
       return new Known(file, FolderListing.Row.of(name, overview), null);
     }
     return OtherJson.isOther(file.path())
