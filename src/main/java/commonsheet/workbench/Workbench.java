@@ -41,7 +41,7 @@ public final class Workbench implements AutoCloseable {
               settings.port(),
               json,
               List.of(
-                  new FolderRoutes(folder)::add,
+                  new FolderRoutes(folder, settings.layouts())::add,
                   new DeskRoutes(desk)::add,
                   places.routes()::add)),
           places);

@@ -1,7 +1,7 @@
 // Shows the page that the address names, and changes it when the address changes.
 
 import { takeKey } from './api.js';
-import { folderPage } from './folder.js';
+import { folderPage } from './list/page.js';
 import { recordPage } from './record.js';
 import { go, route } from './route.js';
 
