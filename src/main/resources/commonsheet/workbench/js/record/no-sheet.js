@@ -8,7 +8,7 @@ import { nameOf } from './parts.js';
 export function noSheet(session) {
   const { view } = session;
   const { title: seenOn, where, when } = view.record.source ?? {};
-  const title = view.sheet ? `${view.sheet.file} is not at hand` : (seenOn ?? 'No sheet');
+  const title = view.sheet ? 'The sheet cannot be shown' : (seenOn ?? 'No sheet');
   return html`
     <div class="no-sheet" tabindex="0" role="region" aria-label="What is known of the sheet">
       <h2>${title}</h2>
