@@ -18,6 +18,7 @@ record FolderListing(
   /**
    * A record in short; see {@link Overview}.
    *
+   * @param sheet the name of the sheet's file, or what the record says it was taken from
    * @param missing labels of quantities that a comparison needs and the record does not give
    */
   record Row(
@@ -46,7 +47,7 @@ record FolderListing(
           record.cell().model(),
           record.cell().form(),
           record.cell().sizeCode(),
-          record.source().file(),
+          record.source().named(),
           overview.state(),
           record.statements().size(),
           record.curves().size(),
