@@ -94,14 +94,14 @@ public record Curve(
       List<List<Double>> points) {
     public Original {
       conditions = conditions == null ? Conditions.NONE : conditions;
-      points = points == null ? null : points.stream().map(List::copyOf).toList();
+      points = points == null ? null : Points.of(points);
     }
   }
 
   public Curve {
     conditions = conditions == null ? Conditions.NONE : conditions;
     doubts = doubts == null ? List.of() : List.copyOf(doubts);
-    points = points == null ? List.of() : points.stream().map(List::copyOf).toList();
+    points = points == null ? List.of() : Points.of(points);
   }
 
   /** A curve that nobody has corrected. */
@@ -132,6 +132,16 @@ public record Curve(
         standing,
         doubts,
         null);
+  }
+
+  /** The x of all points, in the unit of that axis. */
+  public double[] xValues() {
+    return Points.along(points, 0);
+  }
+
+  /** The y of all points, in the unit of that axis. */
+  public double[] yValues() {
+    return Points.along(points, 1);
   }
 
   /** The same curve under other conditions. */

@@ -174,25 +174,25 @@ public final class RecordStore {
           folder + " cannot be read as a folder of records (" + reason(e) + "); check its name", e);
     }
     List<CellRecord> records = new ArrayList<>();
-    for (ReadRecord read : openAll(files)) {
+    for (ReadRecord read : readAll(files)) {
       if (read.problem() != null) {
         throw read.problem();
       }
-      records.add(read.stored().record());
+      records.add(read.record());
     }
     return List.copyOf(records);
   }
 
   /** Reads many files on all processors; what became of each, in the order of the files. */
-  public static List<ReadRecord> openAll(List<Path> files) {
+  public static List<ReadRecord> readAll(List<Path> files) {
     return files.parallelStream().map(RecordStore::attempt).toList();
   }
 
   private static ReadRecord attempt(Path file) {
     try {
-      return new ReadRecord(open(file), null);
+      return new ReadRecord(file, recordOf(file), null);
     } catch (RecordException unusable) {
-      return new ReadRecord(null, unusable);
+      return new ReadRecord(file, null, unusable);
     }
   }
 
@@ -202,6 +202,10 @@ public final class RecordStore {
    * @throws RecordException where it cannot be read or is not a valid record
    */
   public CellRecord read(Path file) throws RecordException {
+    return recordOf(file);
+  }
+
+  private static CellRecord recordOf(Path file) throws RecordException {
     return RecordJson.read(text(file, bytes(file)), file.toString());
   }
 
