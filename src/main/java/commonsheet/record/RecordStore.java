@@ -26,9 +26,12 @@ public final class RecordStore {
   /** What stands in a text for bytes that are not in UTF-8, or is in it by itself. */
   private static final char REPLACED = '\uFFFD';
 
-  /** What {@link AtomicFile} and {@link FileGuard} have beside a record file while it is written. */
+  /**
+   * What {@link AtomicFile} and {@link FileGuard} have beside a record file while it is written.
+   */
   private static final Pattern LEFTOVER =
-      Pattern.compile("\\.([^.].*\\.json)\\.(?:[0-9a-f]{8}(?:-[0-9a-f]{4}){3}-[0-9a-f]{12}\\.)?(part|lock)");
+      Pattern.compile(
+          "\\.([^.].*\\.json)\\.(?:[0-9a-f]{8}(?:-[0-9a-f]{4}){3}-[0-9a-f]{12}\\.)?(part|lock)");
 
   private final Path folder;
 

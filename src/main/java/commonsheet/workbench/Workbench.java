@@ -41,9 +41,7 @@ public final class Workbench implements AutoCloseable {
               settings.port(),
               json,
               List.of(
-                  new FolderRoutes(folder)::add,
-                  new DeskRoutes(desk)::add,
-                  places.routes()::add)),
+                  new FolderRoutes(folder)::add, new DeskRoutes(desk)::add, places.routes()::add)),
           places);
     } catch (JavalinException taken) {
       places.close();

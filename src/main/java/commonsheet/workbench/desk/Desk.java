@@ -70,8 +70,7 @@ public final class Desk {
     return written(
         edit,
         () -> {
-          CellRecord after =
-              records.changed(before.record(), record -> deed.of(settling, record));
+          CellRecord after = records.changed(before.record(), record -> deed.of(settling, record));
           keep(before, new UndoSteps.Step(RecordStore.versionOf(after), what, person.name()));
           RecordStore.save(before, after);
         });
@@ -98,8 +97,7 @@ public final class Desk {
         edit, now, undoable.redo(), undoable.redoBy(), history.after(now.file(), now.version()));
   }
 
-  private RecordView moved(
-      Edit edit, StoredRecord now, String what, String whose, byte[] other) {
+  private RecordView moved(Edit edit, StoredRecord now, String what, String whose, byte[] other) {
     if (what == null || other == null) {
       throw new Refusal(Refusal.Kind.UNUSABLE, "There is nothing to take back or do again.");
     }

@@ -3,7 +3,6 @@ package commonsheet.workbench.desk;
 import commonsheet.quantity.QuantityCatalogue;
 import commonsheet.record.CellRecord;
 import commonsheet.record.Evidence;
-import commonsheet.record.Method;
 import commonsheet.record.Standing;
 import commonsheet.record.Statement;
 import commonsheet.record.Statistic;
