@@ -304,9 +304,9 @@ public final class RecordStore {
       throw conflict(file, "holds what a person has said to it");
     }
     Source before = earlier.source();
-    if (!before.sha256().equals(record.source().sha256())
-        && !before.file().equals(record.source().file())) {
-      throw conflict(file, "is the record of another sheet, " + before.file());
+    if (!before.isSameFileAs(record.source())
+        && (!before.isDocument() || !before.file().equals(record.source().file()))) {
+      throw conflict(file, "is the record of another sheet, " + before.named());
     }
   }
 

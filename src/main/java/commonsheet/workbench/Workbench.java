@@ -41,7 +41,9 @@ public final class Workbench implements AutoCloseable {
               settings.port(),
               json,
               List.of(
-                  new FolderRoutes(folder)::add, new DeskRoutes(desk)::add, places.routes()::add)),
+                  new FolderRoutes(folder, settings.layouts())::add,
+                  new DeskRoutes(desk)::add,
+                  places.routes()::add)),
           places);
     } catch (JavalinException taken) {
       places.close();

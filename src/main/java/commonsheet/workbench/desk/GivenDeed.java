@@ -83,7 +83,20 @@ final class GivenDeed {
     List<String> about = given.texts("about");
     String reason = said(given, "reason", "say why it may stand");
     return new NamedDeed(
-        "accept " + rule, (settling, record) -> settling.accepted(record, rule, about, reason));
+        "accept " + rule,
+        (settling, record) -> {
+          boolean open =
+              record.findings().stream()
+                  .anyMatch(
+                      finding ->
+                          finding.isOpen()
+                              && finding.rule().equals(rule)
+                              && finding.about().containsAll(about));
+          if (!open) {
+            throw new ReviewException("the record has no such finding that is open; load it anew");
+          }
+          return settling.accepted(record, rule, about, reason);
+        });
   }
 
   private static NamedDeed cell(Given given) {

@@ -9,6 +9,7 @@ import commonsheet.record.Statistic;
 import commonsheet.review.ReviewException;
 import commonsheet.workbench.http.Given;
 import java.util.List;
+import java.util.Locale;
 
 /** A value that a person adds, as a page gives it. */
 final class GivenStatement {
@@ -18,7 +19,7 @@ final class GivenStatement {
     String quantity = QuantityCatalogue.standard().get(given.required("quantity")).name();
     String remark = given.text("remark");
     return new NamedDeed(
-        "add " + QuantityCatalogue.standard().get(quantity).label(),
+        "add " + QuantityCatalogue.standard().get(quantity).label().toLowerCase(Locale.ROOT),
         (settling, record) -> settling.added(record, of(given, quantity, record), remark));
   }
 
@@ -49,6 +50,10 @@ final class GivenStatement {
     if (place != null) {
       return place;
     }
-    throw new ReviewException("draw a box around the place where it stands on the sheet");
+    if (record.source().isDocument()) {
+      throw new ReviewException("draw a box around the place where it stands on the sheet");
+    }
+    Given seen = given.object("seen");
+    return Seen.of(seen == null ? record.source() : Seen.given(record.source().title(), seen), typed);
   }
 }

@@ -1,7 +1,9 @@
 // Shows the page that the address names, and changes it when the address changes.
 
 import { takeKey } from './api.js';
-import { folderPage } from './folder.js';
+import { differencesPage } from './differences.js';
+import { folderPage } from './list/page.js';
+import { newPage } from './new.js';
 import { recordPage } from './record.js';
 import { go, route } from './route.js';
 
@@ -11,7 +13,12 @@ import { go, route } from './route.js';
  *
  * @type {Object<string, (parameters: URLSearchParams, element: HTMLElement) => (() => void)>}
  */
-const PAGES = { folder: folderPage, record: recordPage };
+const PAGES = {
+  folder: folderPage,
+  new: newPage,
+  differences: differencesPage,
+  record: recordPage,
+};
 
 let leave = () => {};
 
