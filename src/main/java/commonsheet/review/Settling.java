@@ -12,6 +12,7 @@ import commonsheet.record.Statement;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -167,9 +168,19 @@ public record Settling(Person person, Instant at) {
               + "\" has no open finding of the rule "
               + rule
               + (about.isEmpty() ? "" : " about " + String.join(", ", about))
-              + "; what is open stands in the record as it is now");
+              + "; review show lists what is open");
     }
     return stepped(record.withFindings(findings), ReviewStep.Kind.ACCEPTED, concerned, rule, why);
+  }
+
+  /** Begins a record that is typed in: what it says of its cell comes from the person. */
+  public CellRecord begun(CellRecord record) {
+    List<String> members =
+        Arrays.stream(CellMember.values())
+            .filter(member -> member.of(record.cell()) != null)
+            .map(CellMember::label)
+            .toList();
+    return stepped(record, ReviewStep.Kind.ADDED, members, null, null);
   }
 
   /** Says that the person has prepared the record for a reviewer. */

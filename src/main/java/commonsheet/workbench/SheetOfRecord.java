@@ -14,6 +14,9 @@ record SheetOfRecord(Sheets sheets, PagePictures pictures)
     implements Function<CellRecord, RecordView.SheetView> {
   @Override
   public RecordView.SheetView apply(CellRecord record) {
+    if (!record.source().isDocument()) {
+      return null;
+    }
     String name = record.source().file();
     SheetPlace place = sheets.of(record);
     if (!place.isFound()) {

@@ -12,6 +12,7 @@ import commonsheet.review.RecordDesk;
 import commonsheet.review.ReviewException;
 import commonsheet.review.Settling;
 import commonsheet.workbench.folder.Folder;
+import commonsheet.workbench.http.Given;
 import commonsheet.workbench.http.Refusal;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -25,6 +26,9 @@ import java.util.function.Function;
  * told so; it is made only to the version of the file that the person saw.
  */
 public final class Desk {
+  /** How many records of one name a folder is tried for. */
+  private static final int MOST_NAMESAKES = 1000;
+
   private final Folder folder;
   private final RecordViews views;
   private final UndoHistory history;
@@ -51,6 +55,11 @@ public final class Desk {
     return view(file, opened(file));
   }
 
+  /** The record of a file as it is now, for whoever only reads. */
+  CellRecord record(String file) {
+    return opened(file).record();
+  }
+
   /** The version of a file as it is now. */
   String version(String file) {
     return opened(file).version();
@@ -70,9 +79,8 @@ public final class Desk {
     return written(
         edit,
         () -> {
-          CellRecord after =
-              records.changed(before.record(), record -> deed.of(settling, record));
-          keep(before, new UndoSteps.Step(RecordStore.versionOf(after), what, person.name()));
+          CellRecord after = records.changed(before.record(), record -> deed.of(settling, record));
+          keep(before, new UndoSteps.Step(versionOf(after), what, person.name()));
           RecordStore.save(before, after);
         });
   }
@@ -98,8 +106,7 @@ public final class Desk {
         edit, now, undoable.redo(), undoable.redoBy(), history.after(now.file(), now.version()));
   }
 
-  private RecordView moved(
-      Edit edit, StoredRecord now, String what, String whose, byte[] other) {
+  private RecordView moved(Edit edit, StoredRecord now, String what, String whose, byte[] other) {
     if (what == null || other == null) {
       throw new Refusal(Refusal.Kind.UNUSABLE, "There is nothing to take back or do again.");
     }
@@ -136,6 +143,30 @@ public final class Desk {
         edit, () -> records.approve(before, person, ownWork, Clock.systemUTC().instant()));
   }
 
+  /**
+   * Begins a record without a sheet, in a file of its own.
+   *
+   * @return the name of the file
+   */
+  String create(Given given) {
+    Person person = person(given.text("by"));
+    CellRecord record =
+        Consequences.drawn(NewRecord.of(given, person, Clock.systemUTC().instant()));
+    RecordStore store = new RecordStore(folder.path());
+    for (int number = 1; ; number++) {
+      String id = number == 1 ? record.id() : record.id() + "-" + number;
+      try {
+        return folder.name(store.create(NewRecord.named(record, id)));
+      } catch (RecordConflictException taken) {
+        if (number == MOST_NAMESAKES) {
+          throw new Refusal(Refusal.Kind.CONFLICT, sentence(taken));
+        }
+      } catch (RecordException unwritten) {
+        throw new Refusal(Refusal.Kind.UNUSABLE, sentence(unwritten));
+      }
+    }
+  }
+
   /** Something that writes a record. */
   private interface Writing {
     void run() throws ReviewException, RecordException, IOException;
@@ -156,6 +187,14 @@ public final class Desk {
           "Nothing was written, because the folder cannot be; check its permissions and space.");
     }
     return view(edit.file());
+  }
+
+  private static String versionOf(CellRecord after) throws ReviewException {
+    try {
+      return RecordStore.versionOf(after);
+    } catch (RecordException invalid) {
+      throw new ReviewException(invalid.getMessage());
+    }
   }
 
   /** A change is not refused because its history cannot be kept; then it cannot be undone. */

@@ -22,6 +22,8 @@ public final class DeskRoutes {
         "/api/record/version",
         request -> request.json(Map.of("version", desk.version(request.queryParam("file")))));
     routes.get("/api/catalogue", request -> request.json(CatalogueView.standard()));
+    routes.get("/api/differences", this::differences);
+    routes.post("/api/records", this::create);
     routes.post("/api/record/change", this::change);
     routes.post("/api/record/undo", request -> request.json(desk.undo(edit(Given.of(request)))));
     routes.post("/api/record/redo", request -> request.json(desk.redo(edit(Given.of(request)))));
@@ -32,6 +34,16 @@ public final class DeskRoutes {
     Given given = Given.of(request);
     NamedDeed deed = understood(given);
     request.json(desk.change(edit(given), deed.what(), deed.deed()));
+  }
+
+  private void create(Context request) {
+    request.json(Map.of("file", desk.create(Given.of(request))));
+  }
+
+  private void differences(Context request) {
+    String first = request.queryParam("first");
+    String second = request.queryParam("second");
+    request.json(DifferencesView.of(first, desk.record(first), second, desk.record(second)));
   }
 
   private void approve(Context request) {

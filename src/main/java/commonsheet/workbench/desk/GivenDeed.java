@@ -30,11 +30,13 @@ final class GivenDeed {
           ofParts(kind, given, (settling, record, ids) -> settling.confirmed(record, ids));
       case "reject" -> {
         String reason = given.text("reason");
-        yield ofParts(kind, given, (settling, record, ids) -> settling.rejected(record, ids, reason));
+        yield ofParts(
+            kind, given, (settling, record, ids) -> settling.rejected(record, ids, reason));
       }
       case "return" -> {
         String remark = said(given, "remark", "say what is to be looked at again");
-        yield ofParts(kind, given, (settling, record, ids) -> settling.returned(record, ids, remark));
+        yield ofParts(
+            kind, given, (settling, record, ids) -> settling.returned(record, ids, remark));
       }
       case "prepared" -> new NamedDeed(kind, (settling, record) -> settling.prepared(record));
       case "correct" -> GivenCorrection.deed(given);
@@ -49,9 +51,7 @@ final class GivenDeed {
 
   /** A deed at several statements and curves. */
   private interface PartsDeed {
-    CellRecord of(
-        Settling settling, CellRecord record, List<String> ids)
-        throws ReviewException;
+    CellRecord of(Settling settling, CellRecord record, List<String> ids) throws ReviewException;
   }
 
   private static NamedDeed ofParts(String kind, Given given, PartsDeed deed) {
@@ -83,7 +83,20 @@ final class GivenDeed {
     List<String> about = given.texts("about");
     String reason = said(given, "reason", "say why it may stand");
     return new NamedDeed(
-        "accept " + rule, (settling, record) -> settling.accepted(record, rule, about, reason));
+        "accept " + rule,
+        (settling, record) -> {
+          boolean open =
+              record.findings().stream()
+                  .anyMatch(
+                      finding ->
+                          finding.isOpen()
+                              && finding.rule().equals(rule)
+                              && finding.about().containsAll(about));
+          if (!open) {
+            throw new ReviewException("the record has no such finding that is open; load it anew");
+          }
+          return settling.accepted(record, rule, about, reason);
+        });
   }
 
   private static NamedDeed cell(Given given) {

@@ -3,13 +3,13 @@ package commonsheet.workbench.desk;
 import commonsheet.quantity.QuantityCatalogue;
 import commonsheet.record.CellRecord;
 import commonsheet.record.Evidence;
-import commonsheet.record.Method;
 import commonsheet.record.Standing;
 import commonsheet.record.Statement;
 import commonsheet.record.Statistic;
 import commonsheet.review.ReviewException;
 import commonsheet.workbench.http.Given;
 import java.util.List;
+import java.util.Locale;
 
 /** A value that a person adds, as a page gives it. */
 final class GivenStatement {
@@ -17,9 +17,10 @@ final class GivenStatement {
 
   static NamedDeed deed(Given given) {
     String quantity = QuantityCatalogue.standard().get(given.required("quantity")).name();
+    String label = QuantityCatalogue.standard().get(quantity).label();
     String remark = given.text("remark");
     return new NamedDeed(
-        "add " + QuantityCatalogue.standard().get(quantity).label(),
+        "add " + label.substring(0, 1).toLowerCase(Locale.ROOT) + label.substring(1),
         (settling, record) -> settling.added(record, of(given, quantity, record), remark));
   }
 
@@ -50,6 +51,11 @@ final class GivenStatement {
     if (place != null) {
       return place;
     }
-    throw new ReviewException("draw a box around the place where it stands on the sheet");
+    if (record.source().isDocument()) {
+      throw new ReviewException("draw a box around the place where it stands on the sheet");
+    }
+    Given seen = given.object("seen");
+    return Seen.of(
+        seen == null ? record.source() : Seen.given(record.source().title(), seen), typed);
   }
 }

@@ -55,10 +55,8 @@ final class PartViews {
         statement.quantity(),
         QuantityCatalogue.standard().get(statement.quantity()).label(),
         label(statement.statistic()),
-        AmountText.shown(
-            statement.value(), statement.low(), statement.high(), statement.unit()),
-        AmountText.exact(
-            statement.value(), statement.low(), statement.high(), statement.unit()),
+        AmountText.shown(statement.value(), statement.low(), statement.high(), statement.unit()),
+        AmountText.exact(statement.value(), statement.low(), statement.high(), statement.unit()),
         ConditionText.of(statement.conditions()),
         statement.standing().label(),
         Progress.isSettled(statement, record),
@@ -81,7 +79,7 @@ final class PartViews {
         null,
         kind(curve.kind()),
         null,
-        axis(curve, curve.x(), 0) + ", " + axis(curve, curve.y(), 1),
+        ranges(curve),
         curve.label(),
         ConditionText.of(curve.conditions()),
         curve.standing().label(),
@@ -102,6 +100,11 @@ final class PartViews {
   static String kind(String kind) {
     String words = kind.replace('-', ' ') + " curve";
     return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+  }
+
+  /** What its axes span, such as {@code 0 to 4.82 Ah, 2.5 to 4.14 V}. */
+  static String ranges(Curve curve) {
+    return axis(curve, curve.x(), 0) + ", " + axis(curve, curve.y(), 1);
   }
 
   private static String axis(Curve curve, Curve.Axis axis, int index) {
