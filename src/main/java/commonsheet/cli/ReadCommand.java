@@ -1,5 +1,6 @@
 package commonsheet.cli;
 
+import commonsheet.api.RecordFolder;
 import commonsheet.export.ComparisonTable;
 import commonsheet.record.CellRecord;
 import commonsheet.record.RecordValidator;

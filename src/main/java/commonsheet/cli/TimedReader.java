@@ -2,6 +2,7 @@ package commonsheet.cli;
 
 import static java.util.regex.Matcher.quoteReplacement;
 
+import commonsheet.api.TimeLimit;
 import commonsheet.chart.derived.Tracing;
 import commonsheet.check.Checks;
 import commonsheet.layout.Reading;

@@ -1,5 +1,6 @@
 package commonsheet.cli;
 
+import commonsheet.api.TimeLimit;
 import commonsheet.chart.Chart;
 import commonsheet.chart.derived.Tracing;
 import commonsheet.record.CellRecord;

@@ -1,5 +1,6 @@
 package commonsheet.cli;
 
+import commonsheet.api.RecordFolder;
 import commonsheet.chart.derived.CurvesOfRecord;
 import commonsheet.chart.derived.Tracing;
 import commonsheet.chart.overlay.Figure;
@@ -171,7 +172,7 @@ final class TraceCommand implements Callable<Integer> {
   private void report(
       RecordFolder records, CellRecord record, List<Figure> figures, PrintWriter out)
       throws CommandException {
-    ReadReport.Written written;
+    RecordFolder.Written written;
     try {
       written = records.write(record);
     } catch (RecordException refused) {

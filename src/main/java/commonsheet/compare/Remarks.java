@@ -187,8 +187,8 @@ final class Remarks {
       sentences.add(
           "What is delivered by "
               + names
-              + " comes from printed capacities by a model, not from curves; it is less certain than"
-              + " it looks beside the others.");
+              + " comes from printed capacities by a model, not from curves; it is less certain"
+              + " than it looks beside the others.");
     }
   }
 

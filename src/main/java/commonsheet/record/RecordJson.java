@@ -96,8 +96,17 @@ public final class RecordJson {
         place == null ? "" : "line " + place.getLineNr() + ", column " + place.getColumnNr() + ": ";
     return where
         + "this is not readable as JSON ("
-        + e.getOriginalMessage().lines().findFirst().orElse("no reason given")
+        + reason(e)
         + "); repair the file or read the sheet again";
+  }
+
+  /**
+   * The first line of what the library says, without where it read from, which is no file to it.
+   */
+  private static String reason(JsonProcessingException e) {
+    String first = e.getOriginalMessage().lines().findFirst().orElse("no reason given");
+    int source = first.indexOf(" (start marker at [Source");
+    return source < 0 ? first : first.substring(0, source);
   }
 
   /** Valid by the schema, and yet more than the Java types hold, such as a page of 20 digits. */

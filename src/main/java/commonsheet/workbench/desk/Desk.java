@@ -79,9 +79,8 @@ public final class Desk {
     return written(
         edit,
         () -> {
-          CellRecord after =
-              records.changed(before.record(), record -> deed.of(settling, record));
-          keep(before, new UndoSteps.Step(RecordStore.versionOf(after), what, person.name()));
+          CellRecord after = records.changed(before.record(), record -> deed.of(settling, record));
+          keep(before, new UndoSteps.Step(versionOf(after), what, person.name()));
           RecordStore.save(before, after);
         });
   }
@@ -107,8 +106,7 @@ public final class Desk {
         edit, now, undoable.redo(), undoable.redoBy(), history.after(now.file(), now.version()));
   }
 
-  private RecordView moved(
-      Edit edit, StoredRecord now, String what, String whose, byte[] other) {
+  private RecordView moved(Edit edit, StoredRecord now, String what, String whose, byte[] other) {
     if (what == null || other == null) {
       throw new Refusal(Refusal.Kind.UNUSABLE, "There is nothing to take back or do again.");
     }
@@ -189,6 +187,14 @@ public final class Desk {
           "Nothing was written, because the folder cannot be; check its permissions and space.");
     }
     return view(edit.file());
+  }
+
+  private static String versionOf(CellRecord after) throws ReviewException {
+    try {
+      return RecordStore.versionOf(after);
+    } catch (RecordException invalid) {
+      throw new ReviewException(invalid.getMessage());
+    }
   }
 
   /** A change is not refused because its history cannot be kept; then it cannot be undone. */

@@ -30,11 +30,13 @@ final class GivenDeed {
           ofParts(kind, given, (settling, record, ids) -> settling.confirmed(record, ids));
       case "reject" -> {
         String reason = given.text("reason");
-        yield ofParts(kind, given, (settling, record, ids) -> settling.rejected(record, ids, reason));
+        yield ofParts(
+            kind, given, (settling, record, ids) -> settling.rejected(record, ids, reason));
       }
       case "return" -> {
         String remark = said(given, "remark", "say what is to be looked at again");
-        yield ofParts(kind, given, (settling, record, ids) -> settling.returned(record, ids, remark));
+        yield ofParts(
+            kind, given, (settling, record, ids) -> settling.returned(record, ids, remark));
       }
       case "prepared" -> new NamedDeed(kind, (settling, record) -> settling.prepared(record));
       case "correct" -> GivenCorrection.deed(given);
@@ -49,9 +51,7 @@ final class GivenDeed {
 
   /** A deed at several statements and curves. */
   private interface PartsDeed {
-    CellRecord of(
-        Settling settling, CellRecord record, List<String> ids)
-        throws ReviewException;
+    CellRecord of(Settling settling, CellRecord record, List<String> ids) throws ReviewException;
   }
 
   private static NamedDeed ofParts(String kind, Given given, PartsDeed deed) {

@@ -55,10 +55,8 @@ final class PartViews {
         statement.quantity(),
         QuantityCatalogue.standard().get(statement.quantity()).label(),
         label(statement.statistic()),
-        AmountText.shown(
-            statement.value(), statement.low(), statement.high(), statement.unit()),
-        AmountText.exact(
-            statement.value(), statement.low(), statement.high(), statement.unit()),
+        AmountText.shown(statement.value(), statement.low(), statement.high(), statement.unit()),
+        AmountText.exact(statement.value(), statement.low(), statement.high(), statement.unit()),
         ConditionText.of(statement.conditions()),
         statement.standing().label(),
         Progress.isSettled(statement, record),

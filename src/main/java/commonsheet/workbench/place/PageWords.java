@@ -1,5 +1,6 @@
 package commonsheet.workbench.place;
 
+import commonsheet.quantity.NumberStyle;
 import commonsheet.sheet.Page;
 import commonsheet.sheet.PageKind;
 import commonsheet.sheet.Recogniser;
@@ -71,6 +72,19 @@ public final class PageWords implements AutoCloseable {
         .filter(page -> isDrawn(page) && pages.get(new Key(stamp, page.number(), true)) == null)
         .map(Page::number)
         .toList();
+  }
+
+  /**
+   * Which mark the sheet puts before its decimals.
+   *
+   * @throws SheetException where the sheet cannot be read
+   */
+  NumberStyle style(Path sheet) throws SheetException {
+    StringBuilder text = new StringBuilder();
+    for (Page page : known(sheet)) {
+      page.words().forEach(word -> text.append(word.text()).append(' '));
+    }
+    return NumberStyle.of(text.toString());
   }
 
   /** Whether words of the page may be drawn that are not written. */

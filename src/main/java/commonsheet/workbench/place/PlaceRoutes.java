@@ -1,9 +1,11 @@
 package commonsheet.workbench.place;
 
+import commonsheet.quantity.QuantityCatalogue;
 import commonsheet.sheet.Box;
 import commonsheet.sheet.Page;
 import commonsheet.sheet.SheetException;
 import commonsheet.sheet.Word;
+import commonsheet.workbench.http.Given;
 import commonsheet.workbench.http.Refusal;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -32,6 +34,7 @@ public final class PlaceRoutes {
     routes.get("/api/place/picture", this::picture);
     routes.get("/api/place/words", this::words);
     routes.get("/api/place/search", this::search);
+    routes.post("/api/place/read", this::read);
   }
 
   private void picture(Context request) {
@@ -99,7 +102,30 @@ public final class PlaceRoutes {
     }
   }
 
-  static double[] numbers(Box box) {
+  private void read(Context request) {
+    Given given = Given.of(request);
+    Path sheet = sheets.of(given.required("file"));
+    List<Double> box = given.numbers("box");
+    if (box.size() != BOX_NUMBERS) {
+      throw wrong("box", "four numbers");
+    }
+    String quantity = given.text("quantity");
+    if (quantity != null && !QuantityCatalogue.standard().has(quantity)) {
+      throw wrong("quantity", "the name of a quantity");
+    }
+    try {
+      request.json(
+          BoxReading.of(
+              words.of(sheet, given.whole("page")),
+              boxOf(box.get(0), box.get(1), box.get(2), box.get(3)),
+              words.style(sheet),
+              quantity == null ? null : QuantityCatalogue.standard().get(quantity)));
+    } catch (SheetException unreadable) {
+      throw refusal(unreadable);
+    }
+  }
+
+  private static double[] numbers(Box box) {
     return new double[] {box.x(), box.y(), box.width(), box.height()};
   }
 

@@ -1,9 +1,12 @@
 // Shows the page that the address names, and changes it when the address changes.
 
 import { takeKey } from './api.js';
-import { folderPage } from './folder.js';
+import { differencesPage } from './differences.js';
+import { folderPage } from './list/page.js';
+import { newPage } from './new.js';
 import { recordPage } from './record.js';
 import { go, route } from './route.js';
+import { tell } from './told.js';
 
 /**
  * A page is started with the parameters of its address and the element to draw in; it gives back
@@ -11,7 +14,12 @@ import { go, route } from './route.js';
  *
  * @type {Object<string, (parameters: URLSearchParams, element: HTMLElement) => (() => void)>}
  */
-const PAGES = { folder: folderPage, record: recordPage };
+const PAGES = {
+  folder: folderPage,
+  new: newPage,
+  differences: differencesPage,
+  record: recordPage,
+};
 
 let leave = () => {};
 
@@ -25,6 +33,6 @@ function show() {
   leave = PAGES[page](parameters, document.getElementById('page')) ?? (() => {});
 }
 
-takeKey();
+await takeKey().catch((refused) => tell(refused.message, 'refused'));
 addEventListener('hashchange', show);
 show();

@@ -1,4 +1,4 @@
-package commonsheet.cli;
+package commonsheet.api;
 
 import java.time.Duration;
 import java.util.concurrent.Callable;
@@ -11,7 +11,7 @@ import java.util.concurrent.TimeoutException;
  * Does work for at most a given time. Work past its time is interrupted and left behind: the Java
  * machine cannot end it by force, and the process does not wait for it.
  */
-record TimeLimit(Duration limit) {
+public record TimeLimit(Duration limit) {
   /** Deeply nested PDF objects are walked by recursion; the usual 1 MiB runs out early. */
   private static final long STACK_BYTES = 8L << 20;
 
@@ -21,7 +21,7 @@ record TimeLimit(Duration limit) {
    * @throws TimeoutException if it takes too long
    * @throws ExecutionException if it fails, with the failure as its cause
    */
-  <T> T call(String name, Callable<T> work)
+  public <T> T call(String name, Callable<T> work)
       throws InterruptedException, TimeoutException, ExecutionException {
     FutureTask<T> task = new FutureTask<>(work);
     Thread thread = new Thread(null, task, name, STACK_BYTES);

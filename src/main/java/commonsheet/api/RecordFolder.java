@@ -1,4 +1,4 @@
-package commonsheet.cli;
+package commonsheet.api;
 
 import commonsheet.chart.derived.CurvesOfRecord;
 import commonsheet.record.CellRecord;
@@ -17,12 +17,17 @@ import java.util.Set;
  * The folder that {@code read} writes to. Reading a sheet again replaces its record; where two
  * sheets, or two cells of one, give the same name, the second gets {@code -2} behind its name.
  */
-final class RecordFolder {
+public final class RecordFolder {
   private final Path folder;
   private final RecordStore store;
   private final Set<String> written = new HashSet<>();
 
-  RecordFolder(Path folder) {
+  /**
+   * A folder, for one run.
+   *
+   * @param folder need not exist yet
+   */
+  public RecordFolder(Path folder) {
     this.folder = folder;
     this.store = new RecordStore(folder);
   }
@@ -31,7 +36,7 @@ final class RecordFolder {
    * The records of a sheet as the folder has them, or as they were read where it has none of this
    * very file.
    */
-  List<CellRecord> of(List<CellRecord> read) {
+  public List<CellRecord> of(List<CellRecord> read) {
     List<CellRecord> known = new ArrayList<>();
     Set<String> taken = new HashSet<>();
     for (CellRecord record : read) {
@@ -46,10 +51,10 @@ final class RecordFolder {
    * Writes a record under its own name or the next free one. Points and logs that a person put into
    * an earlier record of the sheet are carried over.
    *
-   * @return the record as written, and its file
+   * @return as it was written
    * @throws RecordException where it cannot be written, or would replace a person's work
    */
-  ReadReport.Written write(CellRecord record) throws RecordException {
+  public Written write(CellRecord record) throws RecordException {
     String id = freeId(record, written);
     CellRecord fresh = named(record, id);
     CellRecord whole =
@@ -58,8 +63,11 @@ final class RecordFolder {
             .orElse(fresh);
     Path file = store.write(whole);
     written.add(id);
-    return new ReadReport.Written(whole, file);
+    return new Written(whole, file);
   }
+
+  /** A record and the file it stands in. */
+  public record Written(CellRecord record, Path file) {}
 
   /** The record's own id or the next that is neither taken nor another sheet's. */
   private String freeId(CellRecord record, Set<String> taken) {
@@ -78,9 +86,7 @@ final class RecordFolder {
     }
     try {
       CellRecord earlier = store.read(file);
-      return earlier.source().isSameFileAs(source)
-          ? Optional.of(earlier)
-          : Optional.empty();
+      return earlier.source().isSameFileAs(source) ? Optional.of(earlier) : Optional.empty();
     } catch (RecordException unreadable) {
       // Writing to it says why not, in words of its own.
       return Optional.empty();
