@@ -54,6 +54,7 @@ final class GivenStatement {
       throw new ReviewException("draw a box around the place where it stands on the sheet");
     }
     Given seen = given.object("seen");
-    return Seen.of(seen == null ? record.source() : Seen.given(record.source().title(), seen), typed);
+    return Seen.of(
+        seen == null ? record.source() : Seen.given(record.source().title(), seen), typed);
   }
 }

@@ -51,7 +51,8 @@ class RecordSheetTest {
               widths.add(Integer.valueOf(found.group(1)));
             }
           });
-      page.evaluate("address => { location.hash = address; }", "#record?file=" + workbench.onlyRecord());
+      page.evaluate(
+          "address => { location.hash = address; }", "#record?file=" + workbench.onlyRecord());
       RecordScreen screen = RecordScreen.of(page);
       assertThat(page.locator(".sheet-page[data-shown]").first()).isVisible();
       int before = widths.get(0);
@@ -115,7 +116,11 @@ class RecordSheetTest {
       assertThat(screen.page.locator(".words-list")).isFocused();
       assertEquals(List.of(), OpenWorkbench.inaccessible(screen.page));
       int steps = 0;
-      while (!screen.page.locator(".words-list [data-at=true]").getAttribute("aria-label").contains("4800")
+      while (!screen
+              .page
+              .locator(".words-list [data-at=true]")
+              .getAttribute("aria-label")
+              .contains("4800")
           && steps++ < 60) {
         screen.press("ArrowRight");
       }
@@ -148,8 +153,7 @@ class RecordSheetTest {
         assertThat(screen.chosenPanel().getByText("Confirm")).isInViewport();
         assertThat(screen.row("s1")).isInViewport();
         assertEquals(List.of(), OpenWorkbench.inaccessible(screen.page));
-        int wider =
-            (int) screen.page.evaluate("document.documentElement.scrollWidth - innerWidth");
+        int wider = (int) screen.page.evaluate("document.documentElement.scrollWidth - innerWidth");
         assertEquals(0, wider, "nothing to scroll sideways");
       }
     }
