@@ -8,15 +8,61 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /**
  * Makes records of trees that are valid by their schema, as {@link ObjectMapper#treeToValue} does
  * but several times faster: statements and curves, which are most of a record, member by member,
- * the rest by the mapper.
+ * the rest, and whatever has a member that is not known here, by the mapper.
  */
 final class RecordTree {
+  private static final Set<String> STATEMENT =
+      Set.of(
+          "id",
+          "quantity",
+          "statistic",
+          "value",
+          "low",
+          "high",
+          "unit",
+          "conditions",
+          "evidence",
+          "standing",
+          "doubts",
+          "original");
+  private static final Set<String> CURVE =
+      Set.of(
+          "id",
+          "kind",
+          "label",
+          "conditions",
+          "x",
+          "y",
+          "points",
+          "uncertainty",
+          "method",
+          "evidence",
+          "standing",
+          "doubts",
+          "original");
+  private static final Set<String> AXIS = Set.of("quantity", "unit", "ticks");
+  private static final Set<String> TICK = Set.of("at", "value", "text");
+  private static final Set<String> EVIDENCE =
+      Set.of(
+          "page",
+          "box",
+          "text",
+          "method",
+          "rule",
+          "words",
+          "confidence",
+          "note",
+          "from",
+          "file",
+          "sha256");
+
   private final ObjectMapper mapper;
   private final Map<String, Method> methods;
   private final Map<String, Standing> standings;
@@ -55,8 +101,10 @@ final class RecordTree {
         text(tree, "id"),
         mapped(tree.get("cell"), Cell.class),
         mapped(tree.get("source"), Source.class),
-        list(tree.get("statements"), this::statement),
-        list(tree.get("curves"), this::curve),
+        list(
+            tree.get("statements"),
+            node -> made(node, STATEMENT, Statement.class, this::statement)),
+        list(tree.get("curves"), node -> made(node, CURVE, Curve.class, this::curve)),
         list(tree.get("findings"), node -> mapped(node, Finding.class)),
         mapped(tree.get("review"), Review.class));
   }
@@ -71,7 +119,7 @@ final class RecordTree {
         number(node, "high"),
         text(node, "unit"),
         conditions(node.get("conditions")),
-        evidence(node.get("evidence")),
+        made(node.get("evidence"), EVIDENCE, Evidence.class, this::evidence),
         standings.get(text(node, "standing")),
         list(node.get("doubts"), JsonNode::textValue),
         mapped(node.get("original"), Original.class));
@@ -84,20 +132,22 @@ final class RecordTree {
         text(node, "kind"),
         text(node, "label"),
         conditions(node.get("conditions")),
-        axis(node.get("x")),
-        axis(node.get("y")),
+        made(node.get("x"), AXIS, Curve.Axis.class, this::axis),
+        made(node.get("y"), AXIS, Curve.Axis.class, this::axis),
         points(node.get("points")),
         new Curve.Uncertainty(number(uncertainty, "x"), number(uncertainty, "y")),
         methods.get(text(node, "method")),
-        evidence(node.get("evidence")),
+        made(node.get("evidence"), EVIDENCE, Evidence.class, this::evidence),
         standings.get(text(node, "standing")),
         list(node.get("doubts"), JsonNode::textValue),
         mapped(node.get("original"), Curve.Original.class));
   }
 
-  private static Curve.Axis axis(JsonNode node) throws JsonProcessingException {
+  private Curve.Axis axis(JsonNode node) throws JsonProcessingException {
     return new Curve.Axis(
-        text(node, "quantity"), text(node, "unit"), list(node.get("ticks"), RecordTree::tick));
+        text(node, "quantity"),
+        text(node, "unit"),
+        list(node.get("ticks"), tick -> made(tick, TICK, Curve.Tick.class, RecordTree::tick)));
   }
 
   private static Curve.Tick tick(JsonNode node) {
@@ -144,6 +194,17 @@ final class RecordTree {
       values.put(member.getKey(), member.getValue().doubleValue());
     }
     return new Conditions(values);
+  }
+
+  /** By the maker where it knows every member, else by the mapper. */
+  private <T> T made(JsonNode node, Set<String> members, Class<T> type, Maker<T> maker)
+      throws JsonProcessingException {
+    for (Map.Entry<String, JsonNode> member : node.properties()) {
+      if (!members.contains(member.getKey())) {
+        return mapper.treeToValue(node, type);
+      }
+    }
+    return maker.of(node);
   }
 
   private <T> T mapped(JsonNode node, Class<T> type) throws JsonProcessingException {

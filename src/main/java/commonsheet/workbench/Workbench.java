@@ -11,6 +11,7 @@ import commonsheet.workbench.http.Server;
 import commonsheet.workbench.place.Places;
 import io.javalin.util.JavalinException;
 import java.io.IOException;
+import java.net.BindException;
 import java.util.List;
 
 /** Serves the pages on which a person checks records against their sheets, until it is closed. */
@@ -30,6 +31,7 @@ public final class Workbench implements AutoCloseable {
    */
   public static Workbench open(WorkbenchSettings settings) throws IOException {
     Folder folder = Folder.of(settings.folder(), settings.sheets());
+    folder.tidy();
     Sheets sheets = new Sheets(folder);
     Places places = new Places(folder, sheets);
     Desk desk = new Desk(folder, new SheetOfRecord(sheets, places.pictures()));
@@ -48,8 +50,27 @@ public final class Workbench implements AutoCloseable {
     } catch (JavalinException taken) {
       places.close();
       throw new IOException(
-          "the port " + settings.port() + " is in use; choose another by --port", taken);
+          "the port "
+              + settings.port()
+              + " cannot be had"
+              + why(taken)
+              + "; choose another by --port",
+          taken);
     }
+  }
+
+  private static String why(Throwable fault) {
+    for (Throwable cause = fault; cause != null; cause = cause.getCause()) {
+      if (cause instanceof BindException && cause.getMessage() != null) {
+        return " (" + cause.getMessage() + ")";
+      }
+    }
+    return "";
+  }
+
+  /** The address to start a browser with; it holds a word that is good once. */
+  public String addressForOnce() {
+    return server.addressForOnce();
   }
 
   /** The address to open in a browser. It holds the key of this start. */

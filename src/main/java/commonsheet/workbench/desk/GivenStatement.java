@@ -17,9 +17,10 @@ final class GivenStatement {
 
   static NamedDeed deed(Given given) {
     String quantity = QuantityCatalogue.standard().get(given.required("quantity")).name();
+    String label = QuantityCatalogue.standard().get(quantity).label();
     String remark = given.text("remark");
     return new NamedDeed(
-        "add " + QuantityCatalogue.standard().get(quantity).label().toLowerCase(Locale.ROOT),
+        "add " + label.substring(0, 1).toLowerCase(Locale.ROOT) + label.substring(1),
         (settling, record) -> settling.added(record, of(given, quantity, record), remark));
   }
 

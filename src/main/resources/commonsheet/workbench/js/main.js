@@ -6,6 +6,7 @@ import { folderPage } from './list/page.js';
 import { newPage } from './new.js';
 import { recordPage } from './record.js';
 import { go, route } from './route.js';
+import { tell } from './told.js';
 
 /**
  * A page is started with the parameters of its address and the element to draw in; it gives back
@@ -32,6 +33,6 @@ function show() {
   leave = PAGES[page](parameters, document.getElementById('page')) ?? (() => {});
 }
 
-takeKey();
+await takeKey().catch((refused) => tell(refused.message, 'refused'));
 addEventListener('hashchange', show);
 show();

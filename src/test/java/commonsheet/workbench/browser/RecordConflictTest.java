@@ -32,7 +32,7 @@ class RecordConflictTest {
       assertThat(second.page.locator(".editor .refused")).isVisible();
       assertEquals(Standing.READ, RecordFile.read(workbench).statement("s7").standing());
 
-      second.page.getByText("Load the new state").click();
+      second.page.locator(".conflict button").click();
       assertThat(second.row("s1")).containsText("confirmed");
       assertThat(second.field("edit-typed")).hasValue("2930 mAh");
       second.field("edit-typed").press("Enter");

@@ -4,12 +4,16 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.AriaRole;
 import java.util.regex.Pattern;
 
 /** The page of a record as a person sees it. */
 final class RecordScreen {
   private static final Pattern SETTLED = Pattern.compile("(\\d+) of (\\d+) settled");
+
+  /** Milliseconds; machines that build and test at once are slow. */
+  private static final int PATIENCE = 20_000;
 
   final Page page;
 
@@ -19,6 +23,7 @@ final class RecordScreen {
 
   /** The page of a record, when its list has the focus. */
   static RecordScreen of(Page page) {
+    PlaywrightAssertions.setDefaultAssertionTimeout(PATIENCE);
     RecordScreen screen = new RecordScreen(page);
     assertThat(screen.list()).isFocused();
     return screen;

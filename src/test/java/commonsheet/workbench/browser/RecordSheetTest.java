@@ -132,9 +132,10 @@ class RecordSheetTest {
   @Test
   void withoutItsSheetTheWordsAsPrintedAreShown() throws Exception {
     try (OpenWorkbench workbench = OpenWorkbench.with(home, "harrowmere-hm18650-29e")) {
-      RecordFile.replace(workbench, "harrowmere-hm18650-29e.pdf", "moved-away.pdf");
+      RecordFile.replace(workbench, RecordFile.read(workbench).source().sha256(), "0".repeat(64));
       RecordScreen screen = RecordScreen.of(workbench);
-      assertThat(screen.page.getByText("moved-away.pdf is not at hand")).isVisible();
+      assertThat(screen.page.getByText("The sheet cannot be shown")).isVisible();
+      assertThat(screen.page.locator(".no-sheet")).containsText("harrowmere-hm18650-29e.pdf");
       assertThat(screen.page.locator(".no-sheet")).containsText("Capacity *2 Typ. 2900mAh");
       assertEquals(List.of(), OpenWorkbench.inaccessible(screen.page));
       screen.press("c");

@@ -2,7 +2,7 @@
 
 import { html, nothing } from '/lit/lit-html.js';
 import { severityWord } from './list.js';
-import { nameOf } from './parts.js';
+import { inWords, nameOf } from './parts.js';
 
 /**
  * @param {object} finding
@@ -40,7 +40,7 @@ function alsoAbout(others, answers) {
   return html`<p>
     Also about
     ${others.map(
-      (each, i) => html`${i ? ', ' : nothing}<button type="button" class="link" @click=${() => answers.show(each.id)}>${nameOf(each)}</button>`,
+      (each, i) => html`${i ? ', ' : nothing}<button type="button" class="link" @click=${() => answers.show(each.id)}>${inWords(each)}</button>`,
     )}
   </p>`;
 }

@@ -3,7 +3,7 @@
 
 import { html, nothing } from '/lit/lit-html.js';
 import { repeat } from '/lit/directives/repeat.js';
-import { findingsOf, grouped, nameOf } from './parts.js';
+import { findingsOf, grouped, inWords } from './parts.js';
 
 /** Id of the list's element, to which the focus returns. */
 export const LIST = 'parts';
@@ -96,7 +96,7 @@ function row(session, part) {
 /** What a finding says, once; at the others that it is about, where that stands. */
 function messageAt({ view }, finding, part) {
   const first = view.parts.find((each) => finding.about.includes(each.id));
-  return first === part ? finding.message : `as at ${nameOf(first)}`;
+  return first === part ? finding.message : `as at ${inWords(first)}`;
 }
 
 /** The word for where a part stands. */
