@@ -86,9 +86,7 @@ public final class RecordFolder {
     }
     try {
       CellRecord earlier = store.read(file);
-      return earlier.source().isSameFileAs(source)
-          ? Optional.of(earlier)
-          : Optional.empty();
+      return earlier.source().isSameFileAs(source) ? Optional.of(earlier) : Optional.empty();
     } catch (RecordException unreadable) {
       // Writing to it says why not, in words of its own.
       return Optional.empty();

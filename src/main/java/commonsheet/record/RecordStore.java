@@ -12,8 +12,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
@@ -25,13 +23,6 @@ public final class RecordStore {
 
   /** What stands in a text for bytes that are not in UTF-8, or is in it by itself. */
   private static final char REPLACED = '\uFFFD';
-
-  /**
-   * What {@link AtomicFile} and {@link FileGuard} have beside a record file while it is written.
-   */
-  private static final Pattern LEFTOVER =
-      Pattern.compile(
-          "\\.([^.].*\\.json)\\.(?:[0-9a-f]{8}(?:-[0-9a-f]{4}){3}-[0-9a-f]{12}\\.)?(part|lock)");
 
   private final Path folder;
 
@@ -91,23 +82,6 @@ public final class RecordStore {
       throw unwritable(file, e);
     }
     return file;
-  }
-
-  /**
-   * Removes what programs that were killed while they wrote have left beside a record file.
-   *
-   * @param leftover such as {@code .ab-12.json.lock}; any other file stays
-   */
-  public static void tidy(Path leftover) throws IOException {
-    Matcher name = LEFTOVER.matcher(leftover.getFileName().toString());
-    if (name.matches()) {
-      // Whoever holds the guard is the only one writing; letting it go removes the lock.
-      try (FileGuard guard = FileGuard.of(leftover.resolveSibling(name.group(1)))) {
-        if (name.group(2).equals("part")) {
-          Files.deleteIfExists(leftover);
-        }
-      }
-    }
   }
 
   /**

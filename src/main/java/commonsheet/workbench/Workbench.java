@@ -4,6 +4,8 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import commonsheet.workbench.desk.Desk;
 import commonsheet.workbench.desk.DeskRoutes;
+import commonsheet.workbench.figure.FigureRoutes;
+import commonsheet.workbench.figure.Tracers;
 import commonsheet.workbench.folder.Folder;
 import commonsheet.workbench.folder.FolderRoutes;
 import commonsheet.workbench.folder.Sheets;
@@ -11,6 +13,7 @@ import commonsheet.workbench.http.Server;
 import commonsheet.workbench.place.Places;
 import io.javalin.util.JavalinException;
 import java.io.IOException;
+import java.net.BindException;
 import java.util.List;
 
 /** Serves the pages on which a person checks records against their sheets, until it is closed. */
@@ -30,6 +33,7 @@ public final class Workbench implements AutoCloseable {
    */
   public static Workbench open(WorkbenchSettings settings) throws IOException {
     Folder folder = Folder.of(settings.folder(), settings.sheets());
+    folder.tidy();
     Sheets sheets = new Sheets(folder);
     Places places = new Places(folder, sheets);
     Desk desk = new Desk(folder, new SheetOfRecord(sheets, places.pictures()));
@@ -43,13 +47,33 @@ public final class Workbench implements AutoCloseable {
               List.of(
                   new FolderRoutes(folder, settings.layouts())::add,
                   new DeskRoutes(desk)::add,
-                  places.routes()::add)),
+                  places.routes()::add,
+                  new FigureRoutes(folder, sheets, new Tracers(places), desk)::add)),
           places);
     } catch (JavalinException taken) {
       places.close();
       throw new IOException(
-          "the port " + settings.port() + " is in use; choose another by --port", taken);
+          "the port "
+              + settings.port()
+              + " cannot be had"
+              + why(taken)
+              + "; choose another by --port",
+          taken);
     }
+  }
+
+  private static String why(Throwable fault) {
+    for (Throwable cause = fault; cause != null; cause = cause.getCause()) {
+      if (cause instanceof BindException && cause.getMessage() != null) {
+        return " (" + cause.getMessage() + ")";
+      }
+    }
+    return "";
+  }
+
+  /** The address to start a browser with; it holds a word that is good once. */
+  public String addressForOnce() {
+    return server.addressForOnce();
   }
 
   /** The address to open in a browser. It holds the key of this start. */

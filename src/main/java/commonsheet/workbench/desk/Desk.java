@@ -80,7 +80,7 @@ public final class Desk {
         edit,
         () -> {
           CellRecord after = records.changed(before.record(), record -> deed.of(settling, record));
-          keep(before, new UndoSteps.Step(RecordStore.versionOf(after), what, person.name()));
+          keep(before, new UndoSteps.Step(versionOf(after), what, person.name()));
           RecordStore.save(before, after);
         });
   }
@@ -187,6 +187,14 @@ public final class Desk {
           "Nothing was written, because the folder cannot be; check its permissions and space.");
     }
     return view(edit.file());
+  }
+
+  private static String versionOf(CellRecord after) throws ReviewException {
+    try {
+      return RecordStore.versionOf(after);
+    } catch (RecordException invalid) {
+      throw new ReviewException(invalid.getMessage());
+    }
   }
 
   /** A change is not refused because its history cannot be kept; then it cannot be undone. */

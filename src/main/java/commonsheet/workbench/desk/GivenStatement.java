@@ -17,9 +17,10 @@ final class GivenStatement {
 
   static NamedDeed deed(Given given) {
     String quantity = QuantityCatalogue.standard().get(given.required("quantity")).name();
+    String label = QuantityCatalogue.standard().get(quantity).label();
     String remark = given.text("remark");
     return new NamedDeed(
-        "add " + QuantityCatalogue.standard().get(quantity).label().toLowerCase(Locale.ROOT),
+        "add " + label.substring(0, 1).toLowerCase(Locale.ROOT) + label.substring(1),
         (settling, record) -> settling.added(record, of(given, quantity, record), remark));
   }
 
@@ -54,6 +55,7 @@ final class GivenStatement {
       throw new ReviewException("draw a box around the place where it stands on the sheet");
     }
     Given seen = given.object("seen");
-    return Seen.of(seen == null ? record.source() : Seen.given(record.source().title(), seen), typed);
+    return Seen.of(
+        seen == null ? record.source() : Seen.given(record.source().title(), seen), typed);
   }
 }

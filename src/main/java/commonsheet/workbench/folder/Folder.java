@@ -1,5 +1,6 @@
 package commonsheet.workbench.folder;
 
+import commonsheet.record.Leftovers;
 import commonsheet.workbench.http.Refusal;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -41,19 +42,26 @@ public final class Folder {
    */
   public static Folder of(Path folder, List<Path> sheetFolders) throws IOException {
     List<Path> all = new ArrayList<>();
-    all.add(real(folder));
+    all.add(real(folder, "name the one that `commonsheet read` wrote its records into"));
     for (Path each : sheetFolders) {
-      all.add(real(each));
+      all.add(real(each, "name one that holds sheets"));
     }
     return new Folder(all.get(0), List.copyOf(all));
   }
 
-  private static Path real(Path folder) throws IOException {
+  private static Path real(Path folder, String otherwise) throws IOException {
     if (!Files.isDirectory(folder)) {
-      throw new IOException(
-          folder + " is no folder; name the one that `commonsheet read` wrote its records into");
+      throw new IOException(folder + " is no folder; " + otherwise);
+    }
+    if (!Files.isReadable(folder)) {
+      throw new IOException(folder + " cannot be read; check its permissions");
     }
     return folder.toRealPath();
+  }
+
+  /** Removes what programs that were killed while they wrote records have left. */
+  public void tidy() {
+    Leftovers.remove(folder, DEPTH);
   }
 
   /** Where it is. */
@@ -133,17 +141,19 @@ public final class Folder {
     try {
       if (name != null && name.endsWith(RECORD)) {
         Path file = folder.resolve(name).normalize();
-        if (file.startsWith(folder)
-            && !isHidden(file)
-            && Files.isRegularFile(file)
-            && file.toRealPath().startsWith(folder)) {
-          return file;
+        if (isOwn(file) && Files.isRegularFile(file) && isOwn(file.toRealPath())) {
+          return file.toRealPath();
         }
       }
     } catch (IOException | InvalidPathException none) {
       throw missing(name);
     }
     throw missing(name);
+  }
+
+  /** In the folder, and neither hidden nor another kind of file. */
+  private boolean isOwn(Path file) {
+    return file.startsWith(folder) && !isHidden(file) && file.toString().endsWith(RECORD);
   }
 
   private Refusal missing(String name) {

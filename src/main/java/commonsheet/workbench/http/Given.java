@@ -55,7 +55,8 @@ public final class Given {
   private static Given of(JsonNode node, String name) {
     if (node == null || !node.isObject()) {
       throw new Refusal(
-          Refusal.Kind.UNUSABLE, "In the request, " + name + " has to be a JSON object.");
+          Refusal.Kind.UNUSABLE,
+          Character.toUpperCase(name.charAt(0)) + name.substring(1) + " has to be a JSON object.");
     }
     return new Given(node, name);
   }

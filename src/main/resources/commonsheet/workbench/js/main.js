@@ -2,10 +2,12 @@
 
 import { takeKey } from './api.js';
 import { differencesPage } from './differences.js';
+import { figurePage } from './figure.js';
 import { folderPage } from './list/page.js';
 import { newPage } from './new.js';
 import { recordPage } from './record.js';
 import { go, route } from './route.js';
+import { tell } from './told.js';
 
 /**
  * A page is started with the parameters of its address and the element to draw in; it gives back
@@ -18,6 +20,7 @@ const PAGES = {
   new: newPage,
   differences: differencesPage,
   record: recordPage,
+  figure: figurePage,
 };
 
 let leave = () => {};
@@ -29,9 +32,17 @@ function show() {
     return;
   }
   leave();
-  leave = PAGES[page](parameters, document.getElementById('page')) ?? (() => {});
+  leave = PAGES[page](parameters, freshElement()) ?? (() => {});
 }
 
-takeKey();
+/** What the page before still has on its way is drawn into an element that is gone. */
+function freshElement() {
+  const element = document.createElement('div');
+  element.id = 'page';
+  document.getElementById('page').replaceWith(element);
+  return element;
+}
+
+await takeKey().catch((refused) => tell(refused.message, 'refused'));
 addEventListener('hashchange', show);
 show();
