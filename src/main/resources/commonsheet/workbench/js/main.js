@@ -32,7 +32,15 @@ function show() {
     return;
   }
   leave();
-  leave = PAGES[page](parameters, document.getElementById('page')) ?? (() => {});
+  leave = PAGES[page](parameters, freshElement()) ?? (() => {});
+}
+
+/** What the page before still has on its way is drawn into an element that is gone. */
+function freshElement() {
+  const element = document.createElement('div');
+  element.id = 'page';
+  document.getElementById('page').replaceWith(element);
+  return element;
 }
 
 await takeKey().catch((refused) => tell(refused.message, 'refused'));
