@@ -21,6 +21,14 @@ function byHand(app, name, change, goesOn) {
   );
 }
 
+/** How well a hand hits a place, in points of the page (chart.reference.AxisReference). */
+const PLACING = 0.5;
+
+function placed(curve) {
+  curve.errorX = Math.max(curve.errorX, PLACING);
+  curve.errorY = Math.max(curve.errorY, PLACING);
+}
+
 /** Moves a point; each counts once as placed by hand. */
 export function movePoint(app, index, [x, y]) {
   byHand(
@@ -29,6 +37,7 @@ export function movePoint(app, index, [x, y]) {
     (curve) => {
       const place = curve.places[index];
       curve.hand += place.hand ? 0 : 1;
+      placed(curve);
       curve.places[index] = Object.assign([round(x), round(y)], { hand: true });
     },
     true,
@@ -42,6 +51,7 @@ export function addPoint(app, [x, y], at) {
   byHand(app, 'adding a point', (curve) => {
     curve.places.splice(index, 0, Object.assign([round(x), round(y)], { hand: true }));
     curve.hand += 1;
+    placed(curve);
   });
   app.point = index;
   return index;
