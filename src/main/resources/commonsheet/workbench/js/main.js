@@ -2,6 +2,7 @@
 
 import { takeKey } from './api.js';
 import { differencesPage } from './differences.js';
+import { figurePage } from './figure.js';
 import { folderPage } from './list/page.js';
 import { newPage } from './new.js';
 import { recordPage } from './record.js';
@@ -19,6 +20,7 @@ const PAGES = {
   new: newPage,
   differences: differencesPage,
   record: recordPage,
+  figure: figurePage,
 };
 
 let leave = () => {};
