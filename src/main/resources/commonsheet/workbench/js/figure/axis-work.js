@@ -9,6 +9,7 @@ import { tell } from '../told.js';
 const round = (number) => Math.round(number * 100) / 100;
 /** How far from a side of the plot a click still means that side, as a share of the plot. */
 const BESIDE = 0.14;
+const SAME = 0.02;
 
 /** The deeds at axes, for the page's own object. */
 export function axisWork(app) {
@@ -48,7 +49,10 @@ export function axisWork(app) {
       const side = isSecond(app.work.chart, axis) ? x + width : x;
       sides.push({ axis, far: Math.abs(px - side) / width });
     }
-    const nearest = sides.sort((a, b) => a.far - b.far)[0];
+    // In a corner, the axis that has fewer marks is meant.
+    const nearest = sides.sort((a, b) =>
+      Math.abs(a.far - b.far) < SAME ? a.axis.ticks.length - b.axis.ticks.length : a.far - b.far,
+    )[0];
     return nearest.far < BESIDE ? nearest.axis : null;
   }
 

@@ -10,7 +10,7 @@ const STEP = 0.25;
 const FINE = 0.025;
 
 /** From this many points on a mark is said to be off its scale: more than any tick is drawn off. */
-export const OFF = 0.75;
+export const OFF = 0.5;
 
 /** Where the handle of a mark stands. */
 export function handlePlace(chart, axis, tick) {

@@ -103,15 +103,17 @@ export function points(app) {
         aria-label=${`Point ${index + 1} of ${curve.places.length}, ${app.saidAt(curve, place)}`}
         @focus=${() => app.holdPoint(index, place)}
         @pointerdown=${(event) => app.pointer.takePoint(event, index)}
-        @keydown=${(event) => keys(app, event, index)}>
+        @keydown=${(event) => keys(app, event)}>
       <circle class="reach" cx=${place[0]} cy=${place[1]} r=${11 / k} />
       <circle class="dot" cx=${place[0]} cy=${place[1]} r=${(index === current ? 5 : 3) / k} stroke-width=${1.4 / k} />
     </g>`,
   )}</g>`;
 }
 
-function keys(app, event, index) {
+/** Keys act on the point in hand, which may be ahead of the one that has the focus yet. */
+function keys(app, event) {
   const { places } = app.work.curve(app.chosen);
+  const index = Math.min(app.point, places.length - 1);
   const [x, y] = places[index];
   const step = event.shiftKey ? FINE : STEP;
   const way = { ArrowLeft: [-step, 0], ArrowRight: [step, 0], ArrowUp: [0, -step], ArrowDown: [0, step] }[event.key];
