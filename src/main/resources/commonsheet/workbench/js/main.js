@@ -30,7 +30,11 @@ function show() {
     return;
   }
   leave();
-  leave = PAGES[page](parameters, document.getElementById('page')) ?? (() => {});
+  // A new element for each page: what an earlier one still draws, when an answer comes late, is not seen.
+  const element = document.createElement('div');
+  element.className = 'shown';
+  document.getElementById('page').replaceChildren(element);
+  leave = PAGES[page](parameters, element) ?? (() => {});
 }
 
 await takeKey().catch((refused) => tell(refused.message, 'refused'));
