@@ -11,4 +11,14 @@ public interface Recogniser {
    * @throws RecogniserException if pictures cannot be read on this machine
    */
   List<Word> words(PagePixels picture);
+
+  /**
+   * The words of a drawing such as a chart, where single words stand among lines; more is done to
+   * find them than on a page of text.
+   *
+   * @throws RecogniserException if pictures cannot be read on this machine
+   */
+  default List<Word> wordsOfDrawing(PagePixels picture) {
+    return words(picture);
+  }
 }

@@ -21,6 +21,11 @@ public final class PictureWords implements Recogniser, AutoCloseable {
    */
   private static final double LOOKED_AT = 180;
 
+  /** The same for drawings, whose print is smaller, and pixels they are looked at with at most. */
+  private static final double DRAWING_LOOKED_AT = 260;
+
+  private static final double MOST_DRAWING_PIXELS = 4e6;
+
   private static final double POINTS_PER_INCH = 72;
 
   /** Pixels a picture is looked at with at most; an A4 page has 3.1 million. */
@@ -56,20 +61,34 @@ public final class PictureWords implements Recogniser, AutoCloseable {
 
   @Override
   public List<Word> words(PagePixels picture) {
+    return words(picture, false);
+  }
+
+  @Override
+  public List<Word> wordsOfDrawing(PagePixels picture) {
+    return words(picture, true);
+  }
+
+  private List<Word> words(PagePixels picture, boolean drawing) {
     Pixels pixels = Pixels.of(picture.image());
     if (pixels.isPlain()) {
       return List.of();
     }
     // Parallel streams run on the pool their task was given to.
-    return started().submit(() -> read(picture, pixels)).join();
+    return started().submit(() -> read(picture, pixels, drawing)).join();
   }
 
-  private List<Word> read(PagePixels picture, Pixels pixels) {
+  private List<Word> read(PagePixels picture, Pixels pixels, boolean drawing) {
     double pixel = picture.area().width() / pixels.width();
-    double most = Math.sqrt(MOST_PIXELS / ((double) pixels.width() * pixels.height()));
-    double scale = Math.min(LOOKED_AT * pixel / POINTS_PER_INCH, most);
-    List<TurnedBox> fitted =
+    double area = (double) pixels.width() * pixels.height();
+    double scale = Math.min(LOOKED_AT * pixel / POINTS_PER_INCH, Math.sqrt(MOST_PIXELS / area));
+    if (drawing) {
+      double finer = DRAWING_LOOKED_AT * pixel / POINTS_PER_INCH;
+      scale = Math.max(scale, Math.min(finer, Math.sqrt(MOST_DRAWING_PIXELS / area)));
+    }
+    List<TurnedBox> found =
         detector.regions(pixels, scale).stream().map(box -> InkFit.fitted(pixels, box)).toList();
+    List<TurnedBox> fitted = drawing ? DrawingLines.completed(pixels, found) : found;
     List<TurnedBox> regions = fitted.stream().filter(box -> !isPartOfAnother(box, fitted)).toList();
     List<Word> words = new ArrayList<>();
     for (Reading reading : Reading.of(pixels, regions, reader)) {

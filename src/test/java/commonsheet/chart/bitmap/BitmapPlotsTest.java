@@ -9,6 +9,7 @@ import commonsheet.chart.plot.Trace;
 import commonsheet.sheet.Box;
 import commonsheet.sheet.PagePixels;
 import commonsheet.sheet.Point;
+import commonsheet.sheet.Word;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Font;
@@ -130,6 +131,35 @@ class BitmapPlotsTest {
     assertEquals(1, plot.traces().size());
     assertEquals(1, plot.pointers().size());
     assertEquals(260, plot.pointers().get(0).to().x(), 6);
+  }
+
+  @Test
+  void leadersOfLabelsThatCrossCurvesOfTheirColourLeadToTheirOwn() {
+    Picture picture = new Picture().frame();
+    DoubleUnaryOperator upper = fall(70, 520);
+    DoubleUnaryOperator lower = fall(120, 500);
+    picture.curve(Color.BLACK, upper, 520);
+    picture.curve(Color.BLACK, lower, 500);
+    picture.line(162, 258, 240, upper.applyAsDouble(240), Color.BLACK, 1);
+    picture.line(162, 278, 300, lower.applyAsDouble(300), Color.BLACK, 1);
+    picture.text("1C", 142, 262);
+    picture.text("2C", 142, 282);
+    List<Word> words = List.of(word("1C", 142, 252, 17, 10), word("2C", 142, 272, 17, 10));
+    Plot plot = BitmapPlots.find(pixels(picture.image), words).get(0);
+    assertEquals(2, plot.traces().size());
+    for (Trace trace : plot.traces()) {
+      assertTrue(worst(trace, upper) < 1.5 || worst(trace, lower) < 1.5);
+    }
+    assertTrue(plot.pointers().stream().anyMatch(p -> p.to().distance(at(240, upper)) < 4));
+    assertTrue(plot.pointers().stream().anyMatch(p -> p.to().distance(at(300, lower)) < 4));
+  }
+
+  private static Point at(double x, DoubleUnaryOperator row) {
+    return new Point(x, row.applyAsDouble(x));
+  }
+
+  private static Word word(String text, double x, double y, double width, double height) {
+    return new Word(text, new Box(x, y, width, height), height, false, 0, 0, true, 0.9);
   }
 
   @Test
