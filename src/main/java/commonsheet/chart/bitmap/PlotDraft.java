@@ -213,7 +213,7 @@ record PlotDraft(
       for (Swatches.Swatch swatch : found) {
         if (swatch.ink() == ink
             && curves.stream().noneMatch(c -> isPart(swatch.area(), c.strand()))) {
-          Sample sample = sample(swatch, placing);
+          Sample sample = sample(swatch, placing, lineWidth);
           if (words.stream().noneMatch(w -> isLetter(sample, w))) {
             own.add(sample);
           }
@@ -238,15 +238,15 @@ record PlotDraft(
         && word.text().codePoints().anyMatch(Character::isLetterOrDigit);
   }
 
-  private Sample sample(Swatches.Swatch swatch, Placing placing) {
+  private Sample sample(Swatches.Swatch swatch, Placing placing, double lineWidth) {
     Area area = swatch.area();
     Point a = placing.onPage(area.left() - 0.5, area.top() - 0.5);
     Point b = placing.onPage(area.right() + 0.5, area.bottom() + 0.5);
     InkStyle style =
         new InkStyle(
             swatch.ink().on(field.ground),
-            swatch.parts() > 1 ? InkStyle.Dash.DASHED : InkStyle.Dash.SOLID,
-            InkStyle.Marker.NONE,
+            swatch.dash(lineWidth),
+            swatch.marker(),
             b.y() - a.y());
     return new Sample(new Box(a.x(), a.y(), b.x() - a.x(), b.y() - a.y()), style);
   }

@@ -64,7 +64,7 @@ public final class CurveLabels {
         labels.add(new CurveLabel(phrase, meaning, shown, pointers));
       }
     }
-    return LostPoints.ofFamily(settled(labels), reader);
+    return LostPoints.ofFamily(LostUnits.ofFamily(settled(labels), reader), reader);
   }
 
   /** Signs seen before recognised words are the end of their sample, behind them a leader's. */
@@ -74,7 +74,7 @@ public final class CurveLabels {
     if (!phrase.recognised()) {
       return reader.read(text);
     }
-    String mended = LostPoints.behindNought(bare);
+    String mended = LostPoints.behindNought(bare).replaceAll("^[Il|](?=\\s?C$)", "1");
     LabelMeaning meaning = reader.read(mended);
     return mended.equals(bare) ? meaning : meaning.unclear();
   }

@@ -51,6 +51,8 @@ final class DrawingLines {
     List<Box> marks = LetterMarks.of(picture, LARGEST * highest);
     DrawingLines level = new DrawingLines(marks);
     DrawingLines turned = new DrawingLines(marks.stream().map(DrawingLines::turned).toList());
+    List<Box> all = found.stream().map(TurnedBox::around).toList();
+    List<Box> allTurned = all.stream().map(DrawingLines::turned).toList();
     List<TurnedBox> aslant = new ArrayList<>();
     List<Box> lines = new ArrayList<>();
     List<Box> upright = new ArrayList<>();
@@ -59,9 +61,9 @@ final class DrawingLines {
       if (Math.abs(Math.sin(box.angle())) * box.length() > TILTED * box.height()) {
         aslant.add(box);
       } else if (around.height() >= ON_SIDE * around.width()) {
-        upright.add(turned(turned.extended(turned(around))));
+        upright.add(turned(turned.extended(turned(around), allTurned)));
       } else {
-        lines.add(level.extended(around));
+        lines.add(level.extended(around, all));
       }
     }
     join(upright, lines);
@@ -79,9 +81,21 @@ final class DrawingLines {
     return new Box(box.y(), box.x(), box.height(), box.width());
   }
 
-  private Box extended(Box line) {
+  /** A line with the letters that go on at its ends and are in no other line. */
+  private Box extended(Box line, List<Box> others) {
     LetterRow row = LetterRow.of(line, marks);
-    return row == null ? line : row.extended(marks).box();
+    if (row == null) {
+      return line;
+    }
+    List<Box> free =
+        marks.stream()
+            .filter(
+                mark ->
+                    line.contains(mark.centreX(), mark.centreY())
+                        || others.stream()
+                            .noneMatch(o -> o.contains(mark.centreX(), mark.centreY())))
+            .toList();
+    return row.extended(free).box();
   }
 
   /** Joins the parts of titles on their side; a part of few letters looks like a level line. */
@@ -125,9 +139,8 @@ final class DrawingLines {
     double height = usualHeight(lines);
     List<Box> free = new ArrayList<>();
     for (Box mark : marks) {
-      LetterRow usual = new LetterRow(mark, mark.centreY() - height / 2, mark.centreY() + height / 2);
       if (height > 0
-          && usual.fits(mark)
+          && LetterRow.isSized(mark, height)
           && lines.stream().noneMatch(l -> l.contains(mark.centreX(), mark.centreY()))) {
         free.add(mark);
       }

@@ -27,6 +27,9 @@ record LetterRow(Box box, double top, double bottom) {
   /** How far letters with a tail and brackets reach over the line. */
   private static final double OVER = 0.35;
 
+  /** How much lower small letters are, in heights of the ink. */
+  private static final double SMALL = 0.45;
+
   /** Gap over which a row goes on, in heights of its ink: a space and a little. */
   private static final double GAP = 0.65;
 
@@ -62,18 +65,22 @@ record LetterRow(Box box, double top, double bottom) {
     return bottom - top;
   }
 
-  /** Whether a mark has the size and the height on the line of a letter. */
+  /** Whether a mark has the size and the place on the line of a letter. */
   boolean fits(Box mark) {
     double h = height();
     double off = Math.max(OFF_PIXELS, OFF * h);
-    boolean sized =
-        mark.height() >= LOWEST * h && mark.height() <= HIGHEST * h && mark.width() <= WIDEST * h;
-    boolean within = mark.y() >= top - OVER * h && mark.bottom() <= bottom + OVER * h;
-    return sized
-        && within
-        && (Math.abs(mark.bottom() - bottom) <= off
-            || Math.abs(mark.y() - top) <= off
-            || Math.abs(mark.centreY() - (top + bottom) / 2) <= off);
+    double above = top - mark.y();
+    double below = mark.bottom() - bottom;
+    boolean onLine = above > -SMALL * h && below > -off && below < OVER * h;
+    boolean onMirroredLine = below > -SMALL * h && above > -off && above < OVER * h;
+    return isSized(mark, h) && above < OVER * h && (onLine || onMirroredLine);
+  }
+
+  /** Whether a mark has the size of a letter in a row of some height. */
+  static boolean isSized(Box mark, double height) {
+    return mark.height() >= LOWEST * height
+        && mark.height() <= HIGHEST * height
+        && mark.width() <= WIDEST * height;
   }
 
   /** The row with the letters that go on at its ends. */

@@ -93,7 +93,7 @@ public final class PictureWords implements Recogniser, AutoCloseable {
     List<Word> words = new ArrayList<>();
     for (Reading reading : Reading.of(pixels, regions, reader)) {
       if (reading.line().confidence() >= NO_TEXT) {
-        words.addAll(words(reading, picture, pixels));
+        words.addAll(words(reading, drawing, picture, pixels));
       }
     }
     return words;
@@ -112,7 +112,9 @@ public final class PictureWords implements Recogniser, AutoCloseable {
                     && own.sharedHeight(other) > MOST);
   }
 
-  private static List<Word> words(Reading reading, PagePixels picture, Pixels pixels) {
+  private static List<Word> words(
+      Reading reading, boolean drawing, PagePixels picture, Pixels pixels) {
+    int turn = drawing ? reading.angle() : reading.turn();
     TurnedBox box = reading.box();
     StripInk ink = StripInk.of(reading.strip());
     double pixel = picture.area().width() / pixels.width();
@@ -131,7 +133,7 @@ public final class PictureWords implements Recogniser, AutoCloseable {
               place.width() * pixel,
               place.height() * pixel);
       words.add(
-          new Word(part.text(), onPage, size, false, reading.turn(), 0, true, part.confidence()));
+          new Word(part.text(), onPage, size, false, turn, 0, true, part.confidence()));
     }
     return words;
   }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import commonsheet.chart.plot.InkStyle;
 import commonsheet.chart.plot.Plot;
+import commonsheet.chart.plot.Sample;
 import commonsheet.chart.plot.Trace;
 import commonsheet.sheet.Box;
 import commonsheet.sheet.PagePixels;
@@ -19,6 +20,7 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Random;
 import java.util.function.DoubleUnaryOperator;
@@ -171,6 +173,23 @@ class BitmapPlotsTest {
     assertEquals(1, plot.traces().size());
     assertEquals(1, plot.samples().size());
     assertEquals(595, plot.samples().get(0).box().centreX(), 1.5);
+  }
+
+  @Test
+  void samplesWithMarkersOfALegendInTheInkOfTheCurves() {
+    Picture picture = new Picture().frame();
+    picture.curve(Color.BLACK, fall(90, 500), 500);
+    picture.line(580, 100, 620, 100, Color.BLACK, 2);
+    picture.graphics.fillRect(595, 95, 10, 10);
+    picture.line(580, 130, 620, 130, Color.BLACK, 2);
+    picture.graphics.fillOval(595, 125, 10, 10);
+    List<Sample> samples = picture.onlyPlot().samples();
+    assertEquals(
+        List.of(InkStyle.Marker.SQUARE, InkStyle.Marker.CIRCLE),
+        samples.stream()
+            .sorted(Comparator.comparingDouble(sample -> sample.box().y()))
+            .map(sample -> sample.style().marker())
+            .toList());
   }
 
   @Test

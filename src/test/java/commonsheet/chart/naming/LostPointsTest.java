@@ -20,15 +20,17 @@ class LostPointsTest {
       new LabelReader(Context.DISCHARGE, NumberStyle.DECIMAL_POINT);
 
   private static List<LabelMeaning> family(boolean recognised, String... texts) {
-    List<CurveLabel> labels =
-        Stream.of(texts)
-            .map(
-                text ->
-                    new Word(text, new Box(0, 0, 30, 8), 8, false, 0, 0, recognised, 0.99))
-            .map(word -> new Phrase(List.of(word), word.box(), 0))
-            .map(p -> new CurveLabel(p, READER.read(p.text()), List.of(), List.of()))
-            .toList();
-    return LostPoints.ofFamily(labels, READER).stream().map(CurveLabel::meaning).toList();
+    return LostPoints.ofFamily(labels(recognised, texts), READER).stream()
+        .map(CurveLabel::meaning)
+        .toList();
+  }
+
+  private static List<CurveLabel> labels(boolean recognised, String... texts) {
+    return Stream.of(texts)
+        .map(text -> new Word(text, new Box(0, 0, 30, 8), 8, false, 0, 0, recognised, 0.99))
+        .map(word -> new Phrase(List.of(word), word.box(), 0))
+        .map(p -> new CurveLabel(p, READER.read(p.text()), List.of(), List.of()))
+        .toList();
   }
 
   @Test
@@ -52,6 +54,16 @@ class LostPointsTest {
     List<LabelMeaning> family = family(true, "0.228A", "1.14A", "456A");
     assertEquals(456, family.get(2).conditions().get(Conditions.DISCHARGE_CURRENT), 1e-9);
     assertFalse(family.get(2).plain());
+  }
+
+  @Test
+  void aLostDegreeSignIsTakenForOneAmongTemperaturesOnly() {
+    List<CurveLabel> temperatures = LostUnits.ofFamily(labels(true, "+25°C", "0°C", "+60d"), READER);
+    LabelMeaning lost = temperatures.get(2).meaning();
+    assertEquals(60, lost.conditions().get(Conditions.TEMPERATURE), 1e-9);
+    assertFalse(lost.plain());
+    List<CurveLabel> rates = LostUnits.ofFamily(labels(true, "0.5C", "1C", "60d"), READER);
+    assertTrue(rates.get(2).meaning().isEmpty());
   }
 
   @Test
