@@ -47,8 +47,23 @@ class ArchitectureTest {
                   "compare",
                   "export")),
           Map.entry(
+              "workbench",
+              Set.of(
+                  "quantity",
+                  "columns",
+                  "record",
+                  "sheet",
+                  "check",
+                  "review",
+                  "layout",
+                  "chart",
+                  "compare",
+                  "export",
+                  "api")),
+          Map.entry(
               "cli",
               Set.of(
+                  "workbench",
                   "quantity",
                   "columns",
                   "record",

@@ -34,6 +34,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
       CheckCommand.class,
       ReviewCommand.class,
       VerifyCommand.class,
+      WorkbenchCommand.class,
       TableCommand.class,
       ExportCommand.class,
       CompareCommand.class,

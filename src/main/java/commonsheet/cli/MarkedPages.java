@@ -38,7 +38,7 @@ final class MarkedPages {
       for (Page page : read.sheet().pages()) {
         if (only == null || page.number() == only) {
           Path png = folder.resolve("page-" + page.number() + ".png");
-          PagePicture.draw(file, page.number(), marks(read, page.number()), png);
+          PagePicture.draw(file, page.number(), page.turned(), marks(read, page.number()), png);
           drawn++;
         }
       }

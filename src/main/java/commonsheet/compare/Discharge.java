@@ -83,7 +83,7 @@ record Discharge(
   static Optional<Discharge> of(CurveAtCurrent source, double cutoffVoltage) {
     return DischargeCurve.of(source.curve(), new CutOff(cutoffVoltage, null))
         .filter(curve -> curve.unit().equals(DischargeCurve.AMPERE_HOURS))
-        .filter(curve -> curve.voltage().get(0) > cutoffVoltage)
+        .filter(curve -> curve.voltage(0) > cutoffVoltage)
         .flatMap(curve -> of(source, curve));
   }
 
@@ -94,7 +94,7 @@ record Discharge(
       return Optional.empty();
     }
     Estimate charge = capacity.get();
-    double last = curve.voltage().get(curve.voltage().size() - 1);
+    double last = curve.voltage(curve.size() - 1);
     double cutOff = curve.cutOff().voltage();
     TracedProfile profile = TracedProfile.of(curve, charge.value(), Math.max(cutOff, last));
     double energy = profile.energyTo(charge.value());

@@ -12,9 +12,6 @@ final class Confirmation {
   /** Confidence at most of a number or unit that the second reading does not have. */
   private static final double UNCONFIRMED = 0.5;
 
-  /** A word no longer than this may be a unit or a relation. */
-  private static final int SHORT = 3;
-
   /** Share of the height and of the width of words that are at the same place. */
   private static final double SAME_PLACE = 0.5;
 
@@ -30,8 +27,7 @@ final class Confirmation {
   }
 
   private Word confirmed(Word word) {
-    boolean number = word.text().codePoints().anyMatch(Character::isDigit);
-    if (!number && word.text().length() > SHORT || isConfirmed(word)) {
+    if (!SecondReading.isNeeded(word) || isConfirmed(word)) {
       return word;
     }
     return new Word(

@@ -17,6 +17,8 @@ import java.util.List;
  * @param kind what the page offers
  * @param mayShowChart whether it draws a picture of the size of a chart, or slanted and curved
  *     lines over as large a part
+ * @param turned degrees clockwise by which the page was turned because the words of its picture
+ *     stand on their side: 0, 90, 180 or 270; boxes are those of the page so turned
  */
 public record Page(
     int number,
@@ -27,7 +29,8 @@ public record Page(
     List<Table> tables,
     List<Word> running,
     PageKind kind,
-    boolean mayShowChart) {
+    boolean mayShowChart,
+    int turned) {
   public Page {
     words = List.copyOf(words);
     lines = List.copyOf(lines);
@@ -45,6 +48,6 @@ public record Page(
       List<Table> tables,
       List<Word> running,
       PageKind kind) {
-    this(number, width, height, words, lines, tables, running, kind, false);
+    this(number, width, height, words, lines, tables, running, kind, false, 0);
   }
 }

@@ -15,6 +15,8 @@ import java.util.List;
  * @param pictures where words may be drawn that are not written
  * @param figures what can be a chart: pictures as large as one, and all slanted and curved lines
  *     together if they are
+ * @param turned degrees clockwise by which the page was turned because the words of its picture
+ *     stand on their side: 0, 90, 180 or 270
  */
 record PageContent(
     int number,
@@ -25,9 +27,36 @@ record PageContent(
     Rulings rulings,
     List<Box> curves,
     PictureRegions pictures,
-    List<Box> figures) {
+    List<Box> figures,
+    int turned) {
   /** What the page offers before anything is recognised on it. */
   PageKind kind() {
     return pictures.kind(body.size() + aside.size());
+  }
+
+  /**
+   * The page without its words, turned clockwise.
+   *
+   * @param quarters of a full turn, 0 to 3
+   */
+  PageContent turnedBy(int quarters) {
+    QuarterTurn turn = new QuarterTurn(quarters, width, height);
+    return new PageContent(
+        number,
+        turn.page().width(),
+        turn.page().height(),
+        List.of(),
+        List.of(),
+        turn.place(rulings),
+        turn.place(curves),
+        new PictureRegions(turn.place(pictures.boxes()), pictures.drawn()),
+        turn.place(figures),
+        (turned + 90 * quarters) % 360);
+  }
+
+  PageContent with(
+      List<Word> newBody, List<Word> newAside, Rulings newRulings, List<Box> newCurves) {
+    return new PageContent(
+        number, width, height, newBody, newAside, newRulings, newCurves, pictures, figures, turned);
   }
 }

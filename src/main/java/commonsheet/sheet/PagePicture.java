@@ -34,10 +34,11 @@ public final class PagePicture {
    * page.
    *
    * @param pageNumber from 1
+   * @param turned degrees clockwise the page was turned by to be read, as {@link Page#turned} tells
    * @throws SheetException if the file cannot be read as a sheet or has no such page
    * @throws IOException if the picture cannot be written
    */
-  public static void draw(Path pdf, int pageNumber, List<Mark> marks, Path png)
+  public static void draw(Path pdf, int pageNumber, int turned, List<Mark> marks, Path png)
       throws SheetException, IOException {
     SheetSettings settings = SheetSettings.defaults();
     try (SheetFile file = SheetFile.open(pdf, settings)) {
@@ -52,7 +53,8 @@ public final class PagePicture {
                 + document.getNumberOfPages()
                 + ".");
       }
-      BufferedImage image = upright(document, pageNumber - 1, settings);
+      BufferedImage image =
+          OpenSheet.turned(upright(document, pageNumber - 1, settings), turned / 90);
       draw(image, marks);
       if (!ImageIO.write(image, "png", png.toFile())) {
         throw new IOException("This Java cannot write PNG pictures.");

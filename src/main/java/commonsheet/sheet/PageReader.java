@@ -60,7 +60,8 @@ final class PageReader {
         rulings,
         place(ink.curves(), frame),
         pictures,
-        figures(ink, frame));
+        figures(ink, frame),
+        0);
   }
 
   private static List<Box> figures(Ink ink, Frame frame) {

@@ -47,26 +47,63 @@ final class PictureReader {
    * @throws RecogniserException if pictures cannot be read on this machine
    */
   PageContent read(PDDocument document, PageContent page) throws IOException {
+    boolean scanned = page.rulings().isEmpty();
+    Picture shown = picture(document, page, scanned);
+    List<Word> words = shown.words(recogniser);
+    int quarters = Uprightness.quarters(words);
+    if (quarters != 0) {
+      Picture turned = picture(document, page.turnedBy(quarters), scanned);
+      return read(document, turned, turned.words(recogniser));
+    }
+    if (Uprightness.mayBeUpsideDown(words)) {
+      Picture turned = picture(document, page.turnedBy(2), scanned);
+      List<Word> others = turned.words(recogniser);
+      if (Uprightness.sureCharacters(others) > Uprightness.sureCharacters(words)) {
+        return read(document, turned, others);
+      }
+    }
+    return words.isEmpty() ? page : read(document, shown, words);
+  }
+
+  private PageContent read(PDDocument document, Picture picture, List<Word> first)
+      throws IOException {
+    PageContent page = picture.page;
+    BufferedImage finer = straightened(drawn(document, page, SECOND), picture.skew);
+    List<Word> words = confirmed(first, pixels(page, finer));
+    Rulings rulings =
+        picture.scanned
+            ? PictureRulings.of(picture.ink, page.width() / picture.image.getWidth())
+            : page.rulings();
+    return with(page, words, rulings);
+  }
+
+  /**
+   * A page drawn for the first reading and put straight.
+   *
+   * @param scanned whether its rulings are part of the picture
+   * @param skew by which it was turned, in degrees
+   */
+  private record Picture(
+      PageContent page, boolean scanned, double skew, BufferedImage image, InkMask ink) {
+    List<Word> words(Recogniser recogniser) {
+      return recogniser.words(pixels(page, image));
+    }
+  }
+
+  private static Picture picture(PDDocument document, PageContent page, boolean scanned)
+      throws IOException {
     BufferedImage image = drawn(document, page, FIRST);
     InkMask ink = InkMask.of(image);
-    boolean scanned = page.rulings().isEmpty();
     double skew = scanned ? Skew.of(ink) : 0;
-    if (skew != 0) {
-      image = Skew.straightened(image, skew);
-      ink = InkMask.of(image);
+    if (skew == 0) {
+      return new Picture(page, scanned, 0, image, ink);
     }
-    List<Word> first = recogniser.words(pixels(page, image));
-    if (first.isEmpty()) {
-      return page;
-    }
-    BufferedImage finer = drawn(document, page, SECOND);
-    if (skew != 0) {
-      finer = Skew.straightened(finer, skew);
-    }
-    List<Word> words = new Confirmation(recogniser.words(pixels(page, finer))).of(first);
-    Rulings rulings =
-        scanned ? PictureRulings.of(ink, page.width() / image.getWidth()) : page.rulings();
-    return with(page, words, rulings);
+    BufferedImage straight = Skew.straightened(image, skew);
+    return new Picture(page, scanned, skew, straight, InkMask.of(straight));
+  }
+
+  private static BufferedImage straightened(BufferedImage image, double skew) {
+    return skew == 0 ? image : Skew.straightened(image, skew);
   }
 
   /**
@@ -84,8 +121,7 @@ final class PictureReader {
     List<Ruling> rulings = new ArrayList<>(page.rulings().all());
     for (Box region : page.pictures().boxes()) {
       PagePixels picture = part(page, coarse, region);
-      Confirmation second = new Confirmation(recogniser.words(part(page, fine, region)));
-      second.of(recogniser.words(picture)).stream()
+      confirmed(recogniser.words(picture), part(page, fine, region)).stream()
           .filter(word -> written.stream().noneMatch(other -> isSamePlace(word, other)))
           .forEach(words::add);
       boolean ruled = page.rulings().all().stream().anyMatch(r -> liesIn(r, region));
@@ -94,6 +130,12 @@ final class PictureReader {
       }
     }
     return with(page, words, Rulings.merged(rulings));
+  }
+
+  private List<Word> confirmed(List<Word> first, PagePixels finer) {
+    List<TextPlace> places = SecondReading.places(first);
+    return new Confirmation(places.isEmpty() ? List.of() : recogniser.words(finer, places))
+        .of(first);
   }
 
   private static PagePixels part(PageContent page, BufferedImage image, Box region) {
@@ -138,7 +180,9 @@ final class PictureReader {
     double scale =
         Math.min(
             resolution / POINTS_PER_INCH, Math.sqrt(MOST_PIXELS / (page.width() * page.height())));
-    return new PDFRenderer(document).renderImage(page.number() - 1, (float) scale, ImageType.RGB);
+    BufferedImage shown =
+        new PDFRenderer(document).renderImage(page.number() - 1, (float) scale, ImageType.RGB);
+    return OpenSheet.turned(shown, page.turned() / 90);
   }
 
   private static PagePixels pixels(PageContent page, BufferedImage image) {
@@ -150,16 +194,7 @@ final class PictureReader {
     List<Word> aside = new ArrayList<>();
     ReadingSlips.mended(words).forEach(word -> (word.turn() == 0 ? body : aside).add(word));
     List<Box> curves = page.curves().stream().filter(c -> !isLetter(c, words)).toList();
-    return new PageContent(
-        page.number(),
-        page.width(),
-        page.height(),
-        body,
-        aside,
-        rulings,
-        curves,
-        page.pictures(),
-        page.figures());
+    return page.with(body, aside, rulings, curves);
   }
 
   private static boolean isLetter(Box curve, List<Word> words) {

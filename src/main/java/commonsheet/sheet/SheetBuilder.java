@@ -96,7 +96,8 @@ final class SheetBuilder {
         tables,
         running,
         content.pictures().without(letterheads).kind(all.size()),
-        content.figures().stream().anyMatch(f -> !isAmong(f, backgrounds)));
+        content.turned() == 0 && content.figures().stream().anyMatch(f -> !isAmong(f, backgrounds)),
+        content.turned());
   }
 
   private static List<Ruling> outside(List<Table> tables, List<Ruling> rulings) {

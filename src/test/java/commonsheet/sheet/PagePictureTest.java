@@ -20,7 +20,7 @@ class PagePictureTest {
     Path file = Drawn.sheet().text(50, 100, 10, "Mass").save(folder);
     Path png = folder.resolve("page.png");
     Mark mark = new Mark(new Box(200, 300, 50, 20), "", Mark.Tone.READ);
-    PagePicture.draw(file, 1, List.of(mark), png);
+    PagePicture.draw(file, 1, 0, List.of(mark), png);
     BufferedImage picture = ImageIO.read(png.toFile());
     assertEquals(800, picture.getWidth());
     assertEquals(Mark.Tone.READ.rgb(), picture.getRGB(450, 600) & 0xFFFFFF);
@@ -36,7 +36,7 @@ class PagePictureTest {
     Path file = sheet.save(folder);
     Path png = folder.resolve("page.png");
     Box word = SheetReader.read(file).pages().get(0).words().get(0).box();
-    PagePicture.draw(file, 1, List.of(), png);
+    PagePicture.draw(file, 1, 0, List.of(), png);
     BufferedImage picture = ImageIO.read(png.toFile());
     assertEquals(1200, picture.getWidth());
     int dark = 0;
@@ -54,7 +54,7 @@ class PagePictureTest {
     SheetException refused =
         assertThrows(
             SheetException.class,
-            () -> PagePicture.draw(file, 2, List.of(), folder.resolve("page.png")));
+            () -> PagePicture.draw(file, 2, 0, List.of(), folder.resolve("page.png")));
     assertEquals("sheet.pdf has no page 2; choose one from 1 to 1.", refused.getMessage());
   }
 }

@@ -41,11 +41,19 @@ final class CtcDecoder {
         sure = 0;
       }
       if (best != NONE) {
-        sure = Math.max(sure, values[at + best]);
+        sure = Math.max(sure, sureness(values, at, best));
       }
       last = best;
     }
     return new ReadLine(letters).withoutDoubledDegree();
+  }
+
+  private double sureness(float[] values, int at, int best) {
+    double sum = values[at + best];
+    for (int other : alphabet.alike(best)) {
+      sum += values[at + other];
+    }
+    return Math.min(1, sum);
   }
 
   private static int best(float[] values, int at, int classes) {

@@ -31,8 +31,8 @@ record ReadLine(List<Letter> letters) {
   private static final String DEGREE_CELSIUS = "\u2103";
 
   /**
-   * The same without a degree sign before the sign for degree Celsius: print with a small circle
-   * and a C is often seen as both.
+   * The same without a degree sign, or the sign for degree Celsius, before the latter: print with a
+   * small circle and a C is often seen as both.
    */
   ReadLine withoutDoubledDegree() {
     List<Letter> kept = new ArrayList<>();
@@ -40,7 +40,8 @@ record ReadLine(List<Letter> letters) {
       int last = kept.size() - 1;
       if (last >= 0
           && letter.text().equals(DEGREE_CELSIUS)
-          && kept.get(last).text().equals(DEGREE)) {
+          && (kept.get(last).text().equals(DEGREE)
+              || kept.get(last).text().equals(DEGREE_CELSIUS))) {
         kept.remove(last);
       }
       kept.add(letter);

@@ -68,17 +68,20 @@ final class WordSplitter {
   /**
    * Where a letter is, for measuring gaps. The network tells places to some eight columns only, so
    * that a narrow letter beside a space can seem to stand in the space, which would then count as a
-   * gap on both sides of the letter.
+   * gap on both sides of the letter. It stands on the nearest ink.
    */
   private static double place(List<ReadLine.Letter> letters, int i, StripInk ink) {
     double x = letters.get(i).x();
+    int before = ink.endBefore((int) x + 1) - 1;
+    int after = ink.next((int) x);
     if (i + 1 < letters.size() && letters.get(i + 1).isSpace()) {
-      return Math.min(x, ink.endBefore((int) x + 1) - 1);
+      return Math.min(x, before);
     }
     if (i > 0 && letters.get(i - 1).isSpace()) {
-      return Math.max(x, ink.next((int) x));
+      return Math.max(x, after);
     }
-    return x;
+    boolean isNearerBefore = after < 0 || before >= 0 && x - before <= after - x;
+    return isNearerBefore ? Math.max(0, Math.min(x, before)) : Math.max(x, after);
   }
 
   /**

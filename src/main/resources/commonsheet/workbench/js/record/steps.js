@@ -1,0 +1,43 @@
+// What was done to the record so far, newest first.
+
+import { html, nothing } from '/lit/lit-html.js';
+import { nameOf } from './parts.js';
+
+/** The steps of the review, folded. */
+export function stepList(session) {
+  const steps = [...session.view.steps].reverse();
+  if (!steps.length) {
+    return nothing;
+  }
+  return html`
+    <details class="steps">
+      <summary>What was done so far (${steps.length})</summary>
+      <ol reversed>
+        ${steps.map(
+          (each) => html`
+            <li>
+              <time datetime=${each.at}>${when(each.at)}</time> <b>${each.by}</b> ${each.step}
+              ${(each.about ?? []).length ? html`<span class="soft">${about(session, each.about)}</span>` : nothing}
+              ${each.remark ? html`<q>${each.remark}</q>` : nothing}
+            </li>
+          `,
+        )}
+      </ol>
+    </details>
+  `;
+}
+
+function about(session, ids) {
+  const names = ids.slice(0, 3).map((id) => {
+    const part = session.part(id);
+    return part ? nameOf(part) : id;
+  });
+  return ids.length > 3 ? `${names.join('; ')} and ${ids.length - 3} more` : names.join('; ');
+}
+
+function when(at) {
+  const time = new Date(at);
+  return Number.isNaN(time.valueOf())
+    ? at
+    : time.toLocaleString('en-GB', { day: 'numeric', month: 'short', year: 'numeric', hour: '2-digit', minute: '2-digit' });
+}
