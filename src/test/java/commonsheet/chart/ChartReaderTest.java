@@ -228,7 +228,8 @@ class ChartReaderTest {
     }
     Curve curve = read(plot).curves().get(0);
     assertEquals(Standing.UNSURE, curve.standing());
-    assertEquals(2.9, curve.points().get(curve.points().size() - 1).get(0), curve.uncertainty().x());
+    assertEquals(
+        2.9, curve.points().get(curve.points().size() - 1).get(0), curve.uncertainty().x());
   }
 
   /** Curves of cycle life are straight, begin at one place, and have their labels at their ends. */

@@ -244,10 +244,7 @@ record PlotDraft(
     Point b = placing.onPage(area.right() + 0.5, area.bottom() + 0.5);
     InkStyle style =
         new InkStyle(
-            swatch.ink().on(field.ground),
-            swatch.dash(lineWidth),
-            swatch.marker(),
-            b.y() - a.y());
+            swatch.ink().on(field.ground), swatch.dash(lineWidth), swatch.marker(), b.y() - a.y());
     return new Sample(new Box(a.x(), a.y(), b.x() - a.x(), b.y() - a.y()), style);
   }
 

@@ -18,7 +18,9 @@ final class DrawingLines {
   /** A box this much higher than wide holds a line on its side. */
   private static final double ON_SIDE = 2;
 
-  /** Parts of one title on its side share so much of their width and stand this close, in widths. */
+  /**
+   * Parts of one title on its side share so much of their width and stand this close, in widths.
+   */
   private static final double IN_LINE = 0.6;
 
   private static final double APART = 0.7;
@@ -159,10 +161,7 @@ final class DrawingLines {
         double room = ROOM * ink.height();
         rows.add(
             new Box(
-                ink.x() - room,
-                ink.y() - room,
-                ink.width() + 2 * room,
-                ink.height() + 2 * room));
+                ink.x() - room, ink.y() - room, ink.width() + 2 * room, ink.height() + 2 * room));
       }
     }
     return rows;

@@ -80,7 +80,9 @@ public final class PictureWords implements Recogniser, AutoCloseable {
     }
     // Parallel streams run on the pool their task was given to.
     return started()
-        .submit(() -> words(
+        .submit(
+            () ->
+                words(
                     Reading.of(pixels, lines(picture, pixels, drawing), reader),
                     drawing,
                     picture,
@@ -175,8 +177,7 @@ public final class PictureWords implements Recogniser, AutoCloseable {
               picture.area().y() + place.y() * pixel,
               place.width() * pixel,
               place.height() * pixel);
-      words.add(
-          new Word(part.text(), onPage, size, false, turn, 0, true, part.confidence()));
+      words.add(new Word(part.text(), onPage, size, false, turn, 0, true, part.confidence()));
     }
     return words;
   }

@@ -58,7 +58,8 @@ class LostPointsTest {
 
   @Test
   void aLostDegreeSignIsTakenForOneAmongTemperaturesOnly() {
-    List<CurveLabel> temperatures = LostUnits.ofFamily(labels(true, "+25°C", "0°C", "+60d"), READER);
+    List<CurveLabel> temperatures =
+        LostUnits.ofFamily(labels(true, "+25°C", "0°C", "+60d"), READER);
     LabelMeaning lost = temperatures.get(2).meaning();
     assertEquals(60, lost.conditions().get(Conditions.TEMPERATURE), 1e-9);
     assertFalse(lost.plain());

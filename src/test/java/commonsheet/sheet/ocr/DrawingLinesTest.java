@@ -35,9 +35,7 @@ class DrawingLinesTest {
         List.of(found).stream()
             .map(b -> TurnedBox.level(b.x(), b.y(), b.width(), b.height()))
             .toList();
-    return DrawingLines.completed(Pixels.of(image), lines).stream()
-        .map(TurnedBox::around)
-        .toList();
+    return DrawingLines.completed(Pixels.of(image), lines).stream().map(TurnedBox::around).toList();
   }
 
   /** Found as "2C", it would name the curve of another rate. */
