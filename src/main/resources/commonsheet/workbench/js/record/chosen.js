@@ -28,7 +28,7 @@ export function chosenPanel(session, run, strip) {
         </header>
         <p class="reading" data-kind=${part.kind}>
           <strong>${part.value}</strong>
-          ${part.conditions ? html`<span class="conditions">${part.conditions}</span>` : nothing}
+          ${part.conditions ? html`<span class="given">${part.conditions}</span>` : nothing}
         </p>
         ${strip} ${source(session, part)}
         ${part.original ? html`<p class="original small">${part.original}</p>` : nothing}
