@@ -7,6 +7,7 @@ import commonsheet.chart.axis.ScaleFit;
 import commonsheet.chart.naming.NamedTrace;
 import commonsheet.chart.plot.Plot;
 import commonsheet.chart.plot.PlotInk;
+import commonsheet.chart.plot.Rounding;
 import commonsheet.chart.plot.Thinning;
 import commonsheet.chart.plot.Trace;
 import commonsheet.chart.text.ChartKind;
@@ -19,9 +20,6 @@ import commonsheet.record.Standing;
 import commonsheet.record.WordSource;
 import commonsheet.sheet.Box;
 import commonsheet.sheet.Point;
-import java.math.BigDecimal;
-import java.math.MathContext;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -60,7 +58,7 @@ final class CurveBuilder {
                 ? printed
                 : commonsheet.quantity.Units.convert(
                     printed, canonical.printed(), canonical.unit());
-        ticks.add(new Curve.Tick(rounded(mark.at(), 0.01), value, mark.label().text()));
+        ticks.add(new Curve.Tick(Rounding.to(mark.at(), 0.01), value, mark.label().text()));
       }
       return new Curve.Axis(measure.quantity(), canonical.unit(), ticks);
     }
@@ -101,7 +99,7 @@ final class CurveBuilder {
     Thinning.Thinned thinned = Thinning.of(points, errorX, errorY, THINNING);
     double more = 1 + thinned.off();
     Curve.Uncertainty uncertainty =
-        new Curve.Uncertainty(twoDigits(errorX * more), twoDigits(errorY * more));
+        new Curve.Uncertainty(Rounding.twoDigits(errorX * more), Rounding.twoDigits(errorY * more));
     List<String> distinct = doubts.stream().distinct().toList();
     return new Curve(
         id,
@@ -110,7 +108,7 @@ final class CurveBuilder {
         conditions,
         x.recorded(),
         y.recorded(),
-        rounded(thinned.points(), uncertainty),
+        Rounding.points(thinned.points(), uncertainty),
         uncertainty,
         method(),
         evidence(named, x, y, note),
@@ -163,10 +161,10 @@ final class CurveBuilder {
     }
     List<Double> box =
         List.of(
-            rounded(frame.x(), 0.1),
-            rounded(frame.y(), 0.1),
-            rounded(frame.width(), 0.1),
-            rounded(frame.height(), 0.1));
+            Rounding.to(frame.x(), 0.1),
+            Rounding.to(frame.y(), 0.1),
+            Rounding.to(frame.width(), 0.1),
+            Rounding.to(frame.height(), 0.1));
     return new Evidence(
         plot.page(),
         box,
@@ -174,33 +172,8 @@ final class CurveBuilder {
         method(),
         "chart/" + kind.label(),
         recognised ? WordSource.OCR : WordSource.TEXT,
-        recognised ? rounded(confidence, 0.01) : null,
+        recognised ? Rounding.to(confidence, 0.01) : null,
         note,
         List.of());
-  }
-
-  private static List<List<Double>> rounded(List<double[]> points, Curve.Uncertainty uncertainty) {
-    List<List<Double>> rounded = new ArrayList<>();
-    for (double[] point : points) {
-      rounded.add(
-          List.of(
-              rounded(point[0], uncertainty.x() / 50), rounded(point[1], uncertainty.y() / 50)));
-    }
-    return rounded;
-  }
-
-  /** To the power of ten at or below a step, so that the rounding adds nothing to speak of. */
-  private static double rounded(double value, double step) {
-    if (!(step > 0) || !Double.isFinite(value)) {
-      return value;
-    }
-    int decimals = (int) Math.ceil(-Math.log10(step));
-    return BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_EVEN).doubleValue();
-  }
-
-  private static double twoDigits(double value) {
-    return value == 0
-        ? 0
-        : new BigDecimal(value).round(new MathContext(2, RoundingMode.UP)).doubleValue();
   }
 }

@@ -6,7 +6,6 @@ import commonsheet.record.Statement;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -104,7 +103,7 @@ final class SameCellDiffers implements RecordsRule {
             + " as "
             + Wording.name(one)
             + "; "
-            + (Objects.equals(first.source().sha256(), second.source().sha256())
+            + (first.source().isSameFileAs(second.source())
                 ? "both are of one file, so one was read wrong."
                 : "use the newer sheet, and tell the maker where it is not clear which that is."),
         source());
@@ -113,7 +112,7 @@ final class SameCellDiffers implements RecordsRule {
   private static String document(CellRecord record) {
     String revision = record.source().revision();
     String date = record.source().date();
-    return record.source().file()
+    return record.source().named()
         + (revision == null ? "" : ", revision " + revision)
         + (revision != null || date == null ? "" : ", " + date);
   }

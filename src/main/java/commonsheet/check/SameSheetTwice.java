@@ -25,7 +25,7 @@ final class SameSheetTwice implements RecordsRule {
 
   @Override
   public Stream<BetweenFinding> examine(CellRecord one, CellRecord other) {
-    if (!one.source().sha256().equals(other.source().sha256())
+    if (!one.source().isSameFileAs(other.source())
         || !Objects.equals(one.cell().model(), other.cell().model())) {
       return Stream.empty();
     }

@@ -3,6 +3,7 @@ package commonsheet.cli;
 import commonsheet.check.Checks;
 import commonsheet.record.CellRecord;
 import commonsheet.record.Finding;
+import commonsheet.record.ReadRecord;
 import commonsheet.record.RecordException;
 import commonsheet.record.RecordStore;
 import commonsheet.record.Severity;
@@ -55,13 +56,14 @@ final class CheckCommand implements Callable<Integer> {
     CheckReport report = new CheckReport(out, format);
     List<CellRecord> all = new ArrayList<>();
     boolean failed = false;
-    for (StoredRecord stored : files.records()) {
-      CellRecord checked = Checks.standard().applied(stored.record());
-      report.record(stored.file(), checked);
+    for (ReadRecord read : files.records()) {
+      CellRecord checked = Checks.standard().applied(read.record());
+      report.record(read.file(), checked);
       all.add(checked);
-      if (write && !checked.equals(stored.record())) {
+      if (write && !checked.equals(read.record())) {
         try {
-          RecordStore.save(stored, checked);
+          StoredRecord stored = RecordStore.open(read.file());
+          RecordStore.save(stored, Checks.standard().applied(stored.record()));
         } catch (RecordException unwritten) {
           err.println("commonsheet: " + unwritten.getMessage());
           failed = true;

@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -33,6 +34,8 @@ final class ExplainCommand implements Callable<Integer> {
       description = "Folder of your own layout rule files.")
   private Path layouts;
 
+  @Mixin private Recognition recognition;
+
   @Option(
       names = "--pictures",
       paramLabel = "DIR",
@@ -58,7 +61,10 @@ final class ExplainCommand implements Callable<Integer> {
           ExitStatus.USAGE,
           starter + " is there already; name another file, or write over it with --force");
     }
-    SheetOutcome outcome = TimedReader.by(layouts).tracing(TimedTracer.standard()).read(file);
+    SheetOutcome outcome =
+        TimedReader.by(layouts, recognition, PageProgress.on(spec.commandLine().getErr()))
+            .tracing(TimedTracer.by(recognition))
+            .read(file);
     if (outcome instanceof SheetOutcome.Failed failed) {
       throw new CommandException(ExitStatus.NONE_READABLE, failed.sentence());
     }

@@ -20,7 +20,11 @@ final class PartLine {
 
   private static String words(Evidence evidence) {
     if (evidence.text() != null) {
-      return ", \"" + evidence.text().replaceAll("\\s+", " ") + "\"";
+      boolean seenElsewhere = evidence.page() == null && evidence.note() != null;
+      return ", \""
+          + evidence.text().replaceAll("\\s+", " ")
+          + "\""
+          + (seenElsewhere ? ", " + evidence.note() : "");
     }
     return evidence.from().isEmpty() ? "" : ", from " + String.join(", ", evidence.from());
   }

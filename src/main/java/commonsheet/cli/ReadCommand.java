@@ -1,5 +1,6 @@
 package commonsheet.cli;
 
+import commonsheet.api.RecordFolder;
 import commonsheet.export.ComparisonTable;
 import commonsheet.record.CellRecord;
 import commonsheet.record.RecordValidator;
@@ -9,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -48,6 +50,8 @@ final class ReadCommand implements Callable<Integer> {
       description = "Folder of your own layout rule files.")
   private Path layouts;
 
+  @Mixin private Recognition recognition;
+
   @Option(
       names = "--format",
       description =
@@ -64,8 +68,9 @@ final class ReadCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws CommandException, InterruptedException {
-    TimedReader words = TimedReader.by(layouts);
-    TimedReader reader = withoutCurves ? words : words.tracing(TimedTracer.standard());
+    TimedReader words =
+        TimedReader.by(layouts, recognition, PageProgress.on(spec.commandLine().getErr()));
+    TimedReader reader = withoutCurves ? words : words.tracing(TimedTracer.by(recognition));
     Ahead.run(RecordValidator::prepare);
     PrintWriter out = spec.commandLine().getOut();
     PrintWriter err = spec.commandLine().getErr();

@@ -1,5 +1,6 @@
 package commonsheet.cli;
 
+import commonsheet.api.RecordFolder;
 import commonsheet.chart.overlay.Figure;
 import commonsheet.record.CellRecord;
 import commonsheet.record.RecordException;
@@ -63,7 +64,7 @@ final class ReadRun {
     for (CellRecord record : records) {
       try {
         ReadReport.Written whole =
-            folder == null ? new ReadReport.Written(record, null) : folder.write(record);
+            folder == null ? new ReadReport.Written(record, null) : stored(record);
         written.add(whole);
         kept.accept(whole.record());
       } catch (RecordException unwritten) {
@@ -79,6 +80,11 @@ final class ReadRun {
       return read.isPictures() ? counts.withPicture() : counts.withUnreadable(1);
     }
     return counts.withSheet(written.size());
+  }
+
+  private ReadReport.Written stored(CellRecord record) throws RecordException {
+    RecordFolder.Written written = folder.write(record);
+    return new ReadReport.Written(written.record(), written.file());
   }
 
   /** Draws the charts beside the records; says how many pictures, or why there are none. */

@@ -3,7 +3,6 @@ package commonsheet.cli;
 import commonsheet.record.CellRecord;
 import commonsheet.record.ReadRecord;
 import commonsheet.record.RecordStore;
-import commonsheet.record.StoredRecord;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -15,7 +14,7 @@ import java.util.List;
  * @param records those that could be read, in the order of the arguments
  * @param problems how many files or folders could not be
  */
-record RecordFiles(List<StoredRecord> records, int problems) {
+record RecordFiles(List<ReadRecord> records, int problems) {
   RecordFiles {
     records = List.copyOf(records);
   }
@@ -24,10 +23,10 @@ record RecordFiles(List<StoredRecord> records, int problems) {
   static RecordFiles read(List<Path> arguments, PrintWriter err) {
     InputFiles inputs = InputFiles.find(arguments, ".json");
     List<String> problems = new ArrayList<>(inputs.problems());
-    List<StoredRecord> records = new ArrayList<>();
-    for (ReadRecord read : RecordStore.openAll(inputs.files())) {
+    List<ReadRecord> records = new ArrayList<>();
+    for (ReadRecord read : RecordStore.readAll(inputs.files())) {
       if (read.problem() == null) {
-        records.add(read.stored());
+        records.add(read);
       } else {
         problems.add(read.problem().getMessage());
       }
@@ -39,7 +38,7 @@ record RecordFiles(List<StoredRecord> records, int problems) {
 
   /** The records without their files. */
   List<CellRecord> contents() {
-    return records.stream().map(StoredRecord::record).toList();
+    return records.stream().map(ReadRecord::record).toList();
   }
 
   /** The records that a person approved; says on {@code err} how many are not. */

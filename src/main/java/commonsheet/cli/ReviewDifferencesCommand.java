@@ -63,7 +63,7 @@ final class ReviewDifferencesCommand implements Callable<Integer> {
 
   private static String document(CellRecord record) {
     String revision = record.source().revision();
-    return "(" + record.source().file() + (revision == null ? "" : ", revision " + revision) + ")";
+    return "(" + record.source().named() + (revision == null ? "" : ", revision " + revision) + ")";
   }
 
   private int cell(CellRecord one, CellRecord other) {

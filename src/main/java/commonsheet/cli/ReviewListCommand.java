@@ -3,7 +3,7 @@ package commonsheet.cli;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import commonsheet.record.StoredRecord;
+import commonsheet.record.ReadRecord;
 import commonsheet.review.Overview;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -84,7 +84,7 @@ final class ReviewListCommand implements Callable<Integer> {
     PrintWriter out = spec.commandLine().getOut();
     RecordFiles files = RecordFiles.read(arguments, spec.commandLine().getErr());
     List<Row> rows = new ArrayList<>();
-    for (StoredRecord stored : files.records()) {
+    for (ReadRecord stored : files.records()) {
       Row row = new Row(stored.file(), Overview.of(stored.record()));
       if (isWanted(row.overview())) {
         rows.add(row);

@@ -1,7 +1,6 @@
 package commonsheet.cli;
 
-import commonsheet.chart.derived.DerivedFigures;
-import commonsheet.check.Checks;
+import commonsheet.api.Consequences;
 import commonsheet.record.CellRecord;
 import commonsheet.record.RecordException;
 import commonsheet.record.StoredRecord;
@@ -20,8 +19,7 @@ import picocli.CommandLine.Parameters;
 
 /** What the commands that change a record have in common: the record, the person, what follows. */
 final class ReviewWork {
-  private static final RecordDesk DESK =
-      new RecordDesk(record -> Checks.standard().applied(DerivedFigures.applied(record)));
+  private static final RecordDesk DESK = new RecordDesk(Consequences::drawn);
 
   @Parameters(index = "0", paramLabel = "RECORD", description = "The record file.")
   private Path file;

@@ -19,6 +19,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -73,6 +74,8 @@ final class ScoreCommand implements Callable<Integer> {
       description = "Folder of your own layout rule files.")
   private Path layouts;
 
+  @Mixin private Recognition recognition;
+
   @Parameters(
       arity = "1..*",
       paramLabel = "FILE|FOLDER",
@@ -81,8 +84,9 @@ final class ScoreCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws CommandException, InterruptedException {
-    TimedReader reader = TimedReader.by(layouts);
-    TimedReader tracing = reader.tracing(TimedTracer.standard());
+    TimedReader reader =
+        TimedReader.by(layouts, recognition, PageProgress.on(spec.commandLine().getErr()));
+    TimedReader tracing = reader.tracing(TimedTracer.by(recognition));
     InputFiles inputs = InputFiles.find(arguments, ".pdf");
     inputs.problems().forEach(this::complain);
     int failed = inputs.problems().size();

@@ -2,6 +2,7 @@ package commonsheet.cli;
 
 import static java.util.regex.Matcher.quoteReplacement;
 
+import commonsheet.api.TimeLimit;
 import commonsheet.chart.derived.Tracing;
 import commonsheet.check.Checks;
 import commonsheet.layout.Reading;
@@ -39,20 +40,22 @@ final class TimedReader {
   private final Work work;
   private final Duration limit;
   private final TimedTracer tracer;
+  private final PageProgress progress;
 
   TimedReader(Work work, Duration limit) {
-    this(work, limit, null);
+    this(work, limit, null, null);
   }
 
-  private TimedReader(Work work, Duration limit, TimedTracer tracer) {
+  private TimedReader(Work work, Duration limit, TimedTracer tracer, PageProgress progress) {
     this.work = work;
     this.limit = limit;
     this.tracer = tracer;
+    this.progress = progress;
   }
 
   /** A reader that also puts the curves of the charts into the records. */
   TimedReader tracing(TimedTracer charts) {
-    return new TimedReader(work, limit, charts);
+    return new TimedReader(work, limit, charts, progress);
   }
 
   /**
@@ -60,17 +63,25 @@ final class TimedReader {
    * load while the words of the first sheet are taken from their file.
    *
    * @param layouts null for the built-in rules only
+   * @param recognition of words in pictures
+   * @param progress is told the pages on which words are recognised
    * @throws CommandException for a folder or rule file that is not as it should be
    */
-  static TimedReader by(Path layouts) throws CommandException {
+  static TimedReader by(Path layouts, Recognition recognition, PageProgress progress)
+      throws CommandException {
     Ahead<RecordReader> records = Layouts.reader(layouts);
-    SheetReader sheets = new SheetReader(SheetSettings.defaults(), TimedTracer.words());
+    SheetReader sheets =
+        new SheetReader(SheetSettings.defaults(), TimedTracer.words())
+            .keeping(recognition.kept())
+            .watchedBy(progress);
     return new TimedReader(
         file -> {
           Sheet sheet = sheets.readSheet(file);
           return new SheetOutcome.Read(sheet, checked(records.get().read(sheet)));
         },
-        LIMIT);
+        LIMIT,
+        null,
+        progress);
   }
 
   private static Reading checked(Reading reading) {
@@ -84,7 +95,7 @@ final class TimedReader {
   /** Reads one sheet. */
   SheetOutcome read(Path file) throws InterruptedException {
     try {
-      SheetOutcome.Read read = new TimeLimit(limit).call("read " + file, () -> work.read(file));
+      SheetOutcome.Read read = words(file);
       return tracer == null || read.reading().records().isEmpty() ? read : traced(file, read);
     } catch (TimeoutException late) {
       return new SheetOutcome.Failed(
@@ -95,6 +106,17 @@ final class TimedReader {
               + " long");
     } catch (ExecutionException failure) {
       return new SheetOutcome.Failed(sentence(file, failure.getCause()));
+    }
+  }
+
+  private SheetOutcome.Read words(Path file)
+      throws InterruptedException, TimeoutException, ExecutionException {
+    try {
+      return new TimeLimit(limit).call("read " + file, () -> work.read(file));
+    } finally {
+      if (progress != null) {
+        progress.done();
+      }
     }
   }
 

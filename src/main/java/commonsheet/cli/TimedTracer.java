@@ -1,8 +1,11 @@
 package commonsheet.cli;
 
+import commonsheet.api.TimeLimit;
 import commonsheet.chart.Chart;
 import commonsheet.chart.derived.Tracing;
 import commonsheet.record.CellRecord;
+import commonsheet.sheet.KeptWords;
+import commonsheet.sheet.Recogniser;
 import commonsheet.sheet.Sheet;
 import commonsheet.sheet.ocr.PictureWords;
 import java.nio.file.Path;
@@ -10,6 +13,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeoutException;
+import java.util.function.Supplier;
 
 /**
  * Looks for the charts of sheets one by one, so that none can hold up a batch. What goes wrong with
@@ -35,8 +39,10 @@ final class TimedTracer {
   }
 
   /** A tracer that recognises words in pictures where it has to, loading what that takes once. */
-  static TimedTracer standard() {
-    return new TimedTracer(new Tracing(TimedTracer::words)::charts, LIMIT);
+  static TimedTracer by(Recognition recognition) {
+    KeptWords kept = recognition.kept();
+    Supplier<Recogniser> words = () -> kept == null ? words() : kept.before(words());
+    return new TimedTracer(new Tracing(words)::charts, LIMIT);
   }
 
   /** Loads its networks at the first picture; one for all sheets, their pages and charts. */

@@ -1,5 +1,6 @@
 package commonsheet.cli;
 
+import commonsheet.api.RecordFolder;
 import commonsheet.chart.derived.CurvesOfRecord;
 import commonsheet.chart.derived.Tracing;
 import commonsheet.chart.overlay.Figure;
@@ -17,6 +18,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -71,6 +73,8 @@ final class TraceCommand implements Callable<Integer> {
       description = "Folder of your own layout rule files.")
   private Path layouts;
 
+  @Mixin private Recognition recognition;
+
   @Parameters(paramLabel = "FILE", description = "The datasheet.")
   private Path file;
 
@@ -84,7 +88,8 @@ final class TraceCommand implements Callable<Integer> {
             read.isPictures()
                 ? List.of(Tracing.ofPictures(read.sheet()))
                 : read.reading().records());
-    TimedTracer.Outcome outcome = TimedTracer.standard().charts(file, read.sheet(), base, page);
+    TimedTracer.Outcome outcome =
+        TimedTracer.by(recognition).charts(file, read.sheet(), base, page);
     if (outcome.problem() != null) {
       throw new CommandException(
           ExitStatus.NONE_READABLE,
@@ -120,7 +125,8 @@ final class TraceCommand implements Callable<Integer> {
   }
 
   private SheetOutcome.Read sheet() throws CommandException, InterruptedException {
-    TimedReader reader = TimedReader.by(layouts);
+    TimedReader reader =
+        TimedReader.by(layouts, recognition, PageProgress.on(spec.commandLine().getErr()));
     Ahead.run(RecordValidator::prepare);
     SheetOutcome outcome = reader.read(file);
     if (outcome instanceof SheetOutcome.Failed failed) {
@@ -166,7 +172,7 @@ final class TraceCommand implements Callable<Integer> {
   private void report(
       RecordFolder records, CellRecord record, List<Figure> figures, PrintWriter out)
       throws CommandException {
-    ReadReport.Written written;
+    RecordFolder.Written written;
     try {
       written = records.write(record);
     } catch (RecordException refused) {

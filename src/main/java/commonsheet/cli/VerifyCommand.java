@@ -1,8 +1,8 @@
 package commonsheet.cli;
 
 import commonsheet.record.CellRecord;
+import commonsheet.record.ReadRecord;
 import commonsheet.record.Review;
-import commonsheet.record.StoredRecord;
 import commonsheet.review.Approval;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -44,7 +44,7 @@ final class VerifyCommand implements Callable<Integer> {
     int approved = 0;
     int drafts = 0;
     int failing = 0;
-    for (StoredRecord stored : files.records()) {
+    for (ReadRecord stored : files.records()) {
       CellRecord record = stored.record();
       List<String> faults = Approval.faults(record);
       faults.forEach(fault -> out.println(stored.file() + ": " + fault));

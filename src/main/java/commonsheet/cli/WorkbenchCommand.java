@@ -1,11 +1,10 @@
 package commonsheet.cli;
 
+import commonsheet.export.Caution;
 import commonsheet.workbench.Workbench;
 import commonsheet.workbench.WorkbenchSettings;
-import java.awt.Desktop;
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.net.URI;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -25,6 +24,7 @@ import picocli.CommandLine.Spec;
       "They are served to this machine only, until you end the program with Ctrl-C; every change is"
           + " in its file before the page says so."
     },
+    footer = {"", Caution.TEXT},
     sortOptions = false)
 final class WorkbenchCommand implements Callable<Integer> {
   private static final int LARGEST_PORT = 65535;
@@ -69,27 +69,17 @@ final class WorkbenchCommand implements Callable<Integer> {
     PrintWriter out = spec.commandLine().getOut();
     try (Workbench workbench =
         Workbench.open(new WorkbenchSettings(folder, sheets, port, layouts))) {
+      Runtime.getRuntime().addShutdownHook(new Thread(workbench::close));
       out.println("The workbench is open at " + workbench.address());
       out.println("End it with Ctrl-C. Whoever has this address can change the records.");
-      out.flush();
-      if (!noBrowser) {
-        browse(workbench.address());
+      if (!noBrowser && !DefaultBrowser.open(workbench.addressForOnce())) {
+        out.println("No browser could be started; open the address in one on this machine.");
       }
+      out.flush();
       new CountDownLatch(1).await();
       return ExitStatus.DONE;
     } catch (IOException unusable) {
       throw new CommandException(ExitStatus.USAGE, unusable.getMessage());
-    }
-  }
-
-  /** Without a browser the address stands on the terminal, and that is enough. */
-  private static void browse(String address) {
-    try {
-      if (Desktop.isDesktopSupported() && Desktop.getDesktop().isSupported(Desktop.Action.BROWSE)) {
-        Desktop.getDesktop().browse(URI.create(address));
-      }
-    } catch (IOException | UnsupportedOperationException | SecurityException none) {
-      return;
     }
   }
 }

@@ -16,7 +16,8 @@ public record CellFigures(CellRecord record, Condition condition, Map<Measure, F
   public CellFigures {
     Map<Measure, Figure> all = new EnumMap<>(Measure.class);
     for (Measure measure : Measure.values()) {
-      all.put(measure, figures.getOrDefault(measure, Figure.absent("not computed")));
+      Figure figure = figures.get(measure);
+      all.put(measure, figure == null ? Figure.absent("not computed") : figure);
     }
     figures = Collections.unmodifiableMap(all);
   }

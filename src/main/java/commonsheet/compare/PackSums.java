@@ -79,8 +79,7 @@ final class PackSums {
    */
   private static Figure chargeVoltage(CellRecord record) {
     Optional<Statement> stated =
-        StatedChoice.printed(record, "chargeVoltage")
-            .filter(s -> s.value() != null)
+        StatedChoice.printed(record, "chargeVoltage").stream()
             .min(
                 Comparator.<Statement>comparingInt(s -> StatedChoice.rank(s.standing()))
                     .thenComparing(s -> s.statistic() == Statistic.MAXIMUM)

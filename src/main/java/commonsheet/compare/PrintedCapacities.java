@@ -48,9 +48,9 @@ record PrintedCapacities(List<Sample> samples, boolean least) {
   private static PrintedCapacities of(
       CellRecord record, String quantity, Condition condition, boolean least) {
     Map<Double, Sample> byCurrent = new LinkedHashMap<>();
-    StatedChoice.printed(record, quantity)
+    StatedChoice.printed(record, quantity).stream()
         .filter(s -> (s.statistic() == Statistic.MINIMUM) == least)
-        .filter(s -> s.statistic() != Statistic.MAXIMUM && s.value() != null)
+        .filter(s -> s.statistic() != Statistic.MAXIMUM)
         .filter(s -> OTHER_CASES.stream().allMatch(name -> s.conditions().get(name) == null))
         .filter(s -> isAt(s, condition))
         .sorted(Comparator.comparingInt(s -> StatedChoice.rank(s.standing())))
@@ -115,9 +115,8 @@ record PrintedCapacities(List<Sample> samples, boolean least) {
   /** The cut-off of a sheet that states one only. */
   private static Double onlyCutoff(CellRecord record) {
     List<Double> stated =
-        StatedChoice.printed(record, "dischargeCutoffVoltage")
+        StatedChoice.printed(record, "dischargeCutoffVoltage").stream()
             .map(Statement::value)
-            .filter(Objects::nonNull)
             .distinct()
             .toList();
     return stated.size() == 1 ? stated.get(0) : null;

@@ -222,7 +222,7 @@ final class PrintedModel {
   }
 
   private List<Statement> valued(String quantity) {
-    return StatedChoice.printed(record, quantity).filter(s -> s.value() != null).toList();
+    return StatedChoice.printed(record, quantity);
   }
 
   private static Figure product(Figure capacity, Figure voltage) {

@@ -33,8 +33,8 @@ record RateBasis(double capacity, String statement, Optional<String> doubt) {
 
   private static Optional<RateBasis> of(CellRecord record, Statistic statistic, boolean other) {
     List<Statement> stated =
-        StatedChoice.printed(record, "capacity")
-            .filter(s -> s.statistic() == statistic && s.value() != null)
+        StatedChoice.printed(record, "capacity").stream()
+            .filter(s -> s.statistic() == statistic)
             .toList();
     if (stated.isEmpty()) {
       return Optional.empty();

@@ -19,8 +19,7 @@ final class Ratings {
   private Ratings() {}
 
   static Figure of(CellRecord record, String quantity, Condition condition) {
-    List<Statement> stated =
-        StatedChoice.printed(record, quantity).filter(s -> s.value() != null).toList();
+    List<Statement> stated = StatedChoice.printed(record, quantity);
     if (stated.isEmpty()) {
       return Figure.absent("the sheet states no " + words(quantity));
     }

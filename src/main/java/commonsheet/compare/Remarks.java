@@ -9,6 +9,7 @@ import commonsheet.record.Statement;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Function;
@@ -35,13 +36,38 @@ final class Remarks {
   /** More names than these make a sentence that nobody reads. */
   private static final int MOST_NAMES = 6;
 
+  /** A cell with the curves that what it delivers comes from. */
+  private record Seen(CellFigures cell, List<Curve> used) {
+    static Seen of(CellFigures cell) {
+      List<String> from = cell.figure(Measure.DELIVERED_CAPACITY).from();
+      List<Curve> used = new ArrayList<>();
+      for (Curve curve : cell.record().curves()) {
+        if (from.contains(curve.id())) {
+          used.add(curve);
+        }
+      }
+      return new Seen(cell, used);
+    }
+
+    Double nominalVoltage() {
+      return cell.figure(Measure.NOMINAL_VOLTAGE).value();
+    }
+
+    String name() {
+      CellRecord record = cell.record();
+      return record.cell() == null || record.cell().model() == null
+          ? record.id()
+          : record.cell().model();
+    }
+  }
+
   private final Condition condition;
-  private final List<CellFigures> cells;
+  private final List<Seen> cells;
   private final List<String> sentences = new ArrayList<>();
 
   private Remarks(Condition condition, List<CellFigures> cells) {
     this.condition = condition;
-    this.cells = cells;
+    this.cells = cells.parallelStream().map(Seen::of).toList();
   }
 
   /** The remarks on cells, whose order does not matter. */
@@ -70,8 +96,8 @@ final class Remarks {
     }
   }
 
-  private static String form(CellFigures cell) {
-    Cell described = cell.record().cell();
+  private static String form(Seen seen) {
+    Cell described = seen.cell().record().cell();
     return described == null ? null : described.form();
   }
 
@@ -80,7 +106,7 @@ final class Remarks {
     String names =
         names(
             c -> {
-              Double nominal = c.figure(Measure.NOMINAL_VOLTAGE).value();
+              Double nominal = c.nominalVoltage();
               return nominal != null && cutoff > PLATEAU * nominal;
             });
     if (!names.isEmpty()) {
@@ -99,7 +125,7 @@ final class Remarks {
     String names =
         names(
             c -> {
-              Double end = lowestEnd(c.record());
+              Double end = lowestEnd(c.cell().record());
               return end != null && cutoff < end;
             });
     if (!names.isEmpty()) {
@@ -113,8 +139,7 @@ final class Remarks {
   }
 
   private static Double lowestEnd(CellRecord record) {
-    return StatedChoice.printed(record, "dischargeCutoffVoltage")
-        .filter(s -> s.value() != null)
+    return StatedChoice.printed(record, "dischargeCutoffVoltage").stream()
         .map(Statement::value)
         .min(Double::compare)
         .orElse(null);
@@ -128,7 +153,7 @@ final class Remarks {
     Map<String, TreeSet<String>> voltages =
         by(
             c -> {
-              Double nominal = c.figure(Measure.NOMINAL_VOLTAGE).value();
+              Double nominal = c.nominalVoltage();
               return nominal != null && nominal < PHOSPHATE
                   ? null
                   : stated(c, Conditions.CHARGE_VOLTAGE, "V", condition.tolerance().voltage());
@@ -145,7 +170,8 @@ final class Remarks {
     String names =
         names(
             c ->
-                used(c).stream().anyMatch(u -> u.conditions().get(Conditions.TEMPERATURE) == null));
+                c.used().stream()
+                    .anyMatch(u -> u.conditions().get(Conditions.TEMPERATURE) == null));
     if (!names.isEmpty()) {
       sentences.add(
           "The charts used do not say at which temperature "
@@ -155,20 +181,21 @@ final class Remarks {
   }
 
   private void origins() {
-    String names = names(c -> c.figure(Measure.DELIVERED_CAPACITY).origin() == Origin.MODELLED);
+    String names =
+        names(c -> c.cell().figure(Measure.DELIVERED_CAPACITY).origin() == Origin.MODELLED);
     if (!names.isEmpty()) {
       sentences.add(
           "What is delivered by "
               + names
-              + " comes from printed capacities by a model, not from curves; it is less certain than"
-              + " it looks beside the others.");
+              + " comes from printed capacities by a model, not from curves; it is less certain"
+              + " than it looks beside the others.");
     }
   }
 
   /** One condition of the curves used, as a text; null where they do not say it. */
-  private static String stated(CellFigures cell, String name, String unit, double tolerance) {
+  private static String stated(Seen cell, String name, String unit, double tolerance) {
     TreeSet<Double> values = new TreeSet<>();
-    for (Curve curve : used(cell)) {
+    for (Curve curve : cell.used()) {
       Double value = curve.conditions().get(name);
       if (value != null && values.stream().noneMatch(v -> Math.abs(v - value) <= tolerance)) {
         values.add(value);
@@ -180,29 +207,29 @@ final class Remarks {
             " and ", values.stream().map(v -> PlainNumber.of(v, DIGITS) + ' ' + unit).toList());
   }
 
-  /** The curves that what is delivered comes from. */
-  private static List<Curve> used(CellFigures cell) {
-    List<String> from = cell.figure(Measure.DELIVERED_CAPACITY).from();
-    return cell.record().curves().stream().filter(c -> from.contains(c.id())).toList();
-  }
-
-  /** The names of cells by what a function says of them; those it says nothing of are left out. */
-  private Map<String, TreeSet<String>> by(Function<CellFigures, String> kind) {
+  /**
+   * The names of cells by what a function says of them, where it does not say the same of all;
+   * those it says nothing of are left out.
+   */
+  private Map<String, TreeSet<String>> by(Function<Seen, String> kind) {
     List<String> of = cells.parallelStream().map(kind).collect(Collectors.toList());
     Map<String, TreeSet<String>> kinds = new TreeMap<>();
+    if (of.stream().filter(Objects::nonNull).distinct().count() < 2) {
+      return kinds;
+    }
     for (int i = 0; i < cells.size(); i++) {
       if (of.get(i) != null) {
-        kinds.computeIfAbsent(of.get(i), k -> new TreeSet<>()).add(name(cells.get(i)));
+        kinds.computeIfAbsent(of.get(i), k -> new TreeSet<>()).add(cells.get(i).name());
       }
     }
     return kinds;
   }
 
-  private String names(Predicate<CellFigures> which) {
+  private String names(Predicate<Seen> which) {
     TreeSet<String> names =
         cells.parallelStream()
             .filter(which)
-            .map(Remarks::name)
+            .map(Seen::name)
             .collect(Collectors.toCollection(TreeSet::new));
     return listed(names);
   }
@@ -224,13 +251,6 @@ final class Remarks {
     return all.size() < 2
         ? String.join("", all)
         : String.join(", ", all.subList(0, all.size() - 1)) + " and " + all.get(all.size() - 1);
-  }
-
-  private static String name(CellFigures cell) {
-    CellRecord record = cell.record();
-    return record.cell() == null || record.cell().model() == null
-        ? record.id()
-        : record.cell().model();
   }
 
   private static String volt(double voltage) {

@@ -4,20 +4,26 @@ import commonsheet.record.CellRecord;
 import commonsheet.record.Method;
 import commonsheet.record.Standing;
 import commonsheet.record.Statement;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Stream;
 
 /** Which of the printed statements of one quantity is trusted most. */
 final class StatedChoice {
   private StatedChoice() {}
 
-  /** What the sheet itself states of a quantity; nothing that a person rejected. */
-  static Stream<Statement> printed(CellRecord record, String quantity) {
-    return record.statements().stream()
-        .filter(s -> s.quantity().equals(quantity))
-        .filter(s -> s.standing() != Standing.REJECTED)
-        .filter(s -> s.evidence().method() != Method.DERIVED);
+  /** What the sheet itself states of a quantity as a value; nothing that a person rejected. */
+  static List<Statement> printed(CellRecord record, String quantity) {
+    List<Statement> printed = new ArrayList<>();
+    for (Statement statement : record.statements()) {
+      if (statement.quantity().equals(quantity)
+          && statement.value() != null
+          && statement.standing() != Standing.REJECTED
+          && statement.evidence().method() != Method.DERIVED) {
+        printed.add(statement);
+      }
+    }
+    return printed;
   }
 
   /** The first of those that a person has settled, else of those without doubt, else of all. */

@@ -51,8 +51,7 @@ final class StatedFigures {
 
   private static Figure chosen(
       CellRecord record, String quantity, String nothing, List<Statistic> order) {
-    List<Statement> stated =
-        StatedChoice.printed(record, quantity).filter(s -> s.value() != null).toList();
+    List<Statement> stated = StatedChoice.printed(record, quantity);
     if (stated.isEmpty()) {
       return Figure.absent("the sheet states " + nothing);
     }

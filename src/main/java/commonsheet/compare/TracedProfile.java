@@ -21,25 +21,24 @@ final class TracedProfile implements Profile {
    * @param endVoltage the voltage there, in V
    */
   static TracedProfile of(DischargeCurve curve, double end, double endVoltage) {
-    List<Double> charge = curve.charge();
-    double[] x = new double[charge.size() + 2];
-    double[] y = new double[charge.size() + 2];
+    double[] x = new double[curve.size() + 2];
+    double[] y = new double[curve.size() + 2];
     int n = 0;
-    if (charge.get(0) > 0) {
+    if (curve.charge(0) > 0) {
       // Up to its first point the curve is taken as level.
-      y[n++] = curve.voltage().get(0);
+      y[n++] = curve.voltage(0);
     }
     double closest = end / 1e5;
-    for (int i = 0; i < charge.size() && charge.get(i) < end - closest; i++) {
-      double place = charge.get(i);
+    for (int i = 0; i < curve.size() && curve.charge(i) < end - closest; i++) {
+      double place = curve.charge(i);
       // Charge does not run backwards: where a trace does, its noise is left out.
       if (place >= 0 && (n == 0 || place > x[n - 1] + closest)) {
         x[n] = place;
-        y[n++] = curve.voltage().get(i);
+        y[n++] = curve.voltage(i);
       }
     }
     if (n == 0) {
-      y[n++] = curve.voltage().get(0);
+      y[n++] = curve.voltage(0);
     }
     x[n] = end;
     y[n++] = endVoltage;

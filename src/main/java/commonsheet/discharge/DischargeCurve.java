@@ -11,23 +11,8 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/**
- * A discharge curve as voltage over the charge given, with straight pieces between its points.
- *
- * @param curve the curve of the record
- * @param cutOff where its discharge ends
- * @param charge of its points, in {@code unit}
- * @param voltage of its points, in V
- * @param unit {@code A.h}, or {@code %} for an axis of shares
- * @param errorCharge how far a charge may be off, in {@code unit}
- */
-public record DischargeCurve(
-    Curve curve,
-    CutOff cutOff,
-    List<Double> charge,
-    List<Double> voltage,
-    String unit,
-    double errorCharge) {
+/** A discharge curve as voltage over the charge given, with straight pieces between its points. */
+public final class DischargeCurve {
   public static final String AMPERE_HOURS = "A.h";
   private static final double SECONDS_PER_HOUR = 3600;
 
@@ -37,9 +22,23 @@ public record DischargeCurve(
    */
   private static final double LATE_START = 0.02;
 
-  public DischargeCurve {
-    charge = List.copyOf(charge);
-    voltage = List.copyOf(voltage);
+  private final Curve curve;
+  private final CutOff cutOff;
+  private final double[] charge;
+  private final double[] voltage;
+  private final String unit;
+  private final double errorCharge;
+
+  private DischargeCurve(Curve curve, CutOff cutOff, double perUnit) {
+    this.curve = curve;
+    this.cutOff = cutOff;
+    this.charge = curve.xValues();
+    for (int i = 0; i < charge.length; i++) {
+      charge[i] *= perUnit;
+    }
+    this.voltage = curve.yValues();
+    this.unit = curve.x().unit().equals("%") ? "%" : AMPERE_HOURS;
+    this.errorCharge = curve.uncertainty().x() * perUnit;
   }
 
   /**
@@ -70,14 +69,7 @@ public record DischargeCurve(
     if (Double.isNaN(perUnit)) {
       return Optional.empty();
     }
-    return Optional.of(
-        new DischargeCurve(
-            curve,
-            cutOff,
-            curve.points().stream().map(p -> p.get(0) * perUnit).toList(),
-            curve.points().stream().map(p -> p.get(1)).toList(),
-            curve.x().unit().equals("%") ? "%" : AMPERE_HOURS,
-            curve.uncertainty().x() * perUnit));
+    return Optional.of(new DischargeCurve(curve, cutOff, perUnit));
   }
 
   private static boolean knowsItsLoad(Conditions conditions) {
@@ -94,6 +86,36 @@ public record DischargeCurve(
       case "time" -> unit.equals("s") && current != null ? current / SECONDS_PER_HOUR : Double.NaN;
       default -> Double.NaN;
     };
+  }
+
+  /** The curve of the record. */
+  public Curve curve() {
+    return curve;
+  }
+
+  /** Where its discharge ends. */
+  public CutOff cutOff() {
+    return cutOff;
+  }
+
+  /** The unit of its charge: {@code A.h}, or {@code %} for an axis of shares. */
+  public String unit() {
+    return unit;
+  }
+
+  /** How many points it has. */
+  public int size() {
+    return charge.length;
+  }
+
+  /** The charge given at a point, counted from 0, in {@link #unit}. */
+  public double charge(int point) {
+    return charge[point];
+  }
+
+  /** The voltage at a point, counted from 0, in V. */
+  public double voltage(int point) {
+    return voltage[point];
   }
 
   public String id() {
@@ -132,7 +154,7 @@ public record DischargeCurve(
   public Optional<Estimate> capacity() {
     double end = chargeAt(cutOff.voltage());
     if (Double.isNaN(end)) {
-      end = endsAtCutOff() ? charge.get(charge.size() - 1) : Double.NaN;
+      end = endsAtCutOff() ? charge[charge.length - 1] : Double.NaN;
     }
     if (Double.isNaN(end) || end <= 0) {
       return Optional.empty();
@@ -148,7 +170,7 @@ public record DischargeCurve(
 
   /** The line of a chart can end a hair above the cut-off that it stands for. */
   private boolean endsAtCutOff() {
-    return voltage.get(voltage.size() - 1) <= cutOff.voltage() + curve.uncertainty().y();
+    return voltage[voltage.length - 1] <= cutOff.voltage() + curve.uncertainty().y();
   }
 
   /**
@@ -156,15 +178,15 @@ public record DischargeCurve(
    * for straight pieces. Nothing for a curve that starts late or whose charge is a share.
    */
   public Optional<Estimate> energy(Estimate capacity) {
-    double start = charge.get(0);
+    double start = charge[0];
     if (!unit.equals(AMPERE_HOURS) || start > LATE_START * capacity.value() + errorCharge) {
       return Optional.empty();
     }
     // Up to its first point the curve is taken as level.
-    double sum = Math.max(0, start) * voltage.get(0);
-    for (int i = 1; i < charge.size() && charge.get(i - 1) < capacity.value(); i++) {
-      double from = Math.max(0, charge.get(i - 1));
-      double to = Math.min(capacity.value(), charge.get(i));
+    double sum = Math.max(0, start) * voltage[0];
+    for (int i = 1; i < charge.length && charge[i - 1] < capacity.value(); i++) {
+      double from = Math.max(0, charge[i - 1]);
+      double to = Math.min(capacity.value(), charge[i]);
       if (to > from) {
         sum += (to - from) * (alongPiece(i, from) + alongPiece(i, to)) / 2;
       }
@@ -191,12 +213,12 @@ public record DischargeCurve(
 
   /** Where the voltage first falls to a level; not a number where it never does. */
   private double chargeAt(double level) {
-    for (int i = 1; i < voltage.size(); i++) {
-      double above = voltage.get(i - 1);
-      double below = voltage.get(i);
+    for (int i = 1; i < voltage.length; i++) {
+      double above = voltage[i - 1];
+      double below = voltage[i];
       if (above > level && below <= level) {
         double share = (above - level) / (above - below);
-        return charge.get(i - 1) + share * (charge.get(i) - charge.get(i - 1));
+        return charge[i - 1] + share * (charge[i] - charge[i - 1]);
       }
     }
     return Double.NaN;
@@ -204,8 +226,8 @@ public record DischargeCurve(
 
   /** The voltage at a charge; not a number beyond the ends. */
   private double voltageAt(double wanted) {
-    for (int i = 1; i < charge.size(); i++) {
-      if (charge.get(i - 1) <= wanted && wanted <= charge.get(i)) {
+    for (int i = 1; i < charge.length; i++) {
+      if (charge[i - 1] <= wanted && wanted <= charge[i]) {
         return alongPiece(i, wanted);
       }
     }
@@ -214,9 +236,9 @@ public record DischargeCurve(
 
   /** The voltage between a point and the one before it. */
   private double alongPiece(int point, double wanted) {
-    double from = charge.get(point - 1);
-    double to = charge.get(point);
+    double from = charge[point - 1];
+    double to = charge[point];
     double share = to > from ? (wanted - from) / (to - from) : 0;
-    return voltage.get(point - 1) + share * (voltage.get(point) - voltage.get(point - 1));
+    return voltage[point - 1] + share * (voltage[point] - voltage[point - 1]);
   }
 }

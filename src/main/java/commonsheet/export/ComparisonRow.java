@@ -66,7 +66,7 @@ public record ComparisonRow(
             .map(ComparisonLayout.Need::name)
             .toList(),
         record.review() == null ? Review.DRAFT : record.review(),
-        Printed.clean(record.source() == null ? null : record.source().file()),
+        Printed.clean(record.source() == null ? null : record.source().named()),
         pages(byColumn.values()));
   }
 

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 
 /** Conditions in a few words for people. */
-final class ConditionText {
+public final class ConditionText {
   private static final double MINUTE = 60;
   private static final double HOUR = 3600;
   private static final double DAY = 86400;
@@ -14,7 +14,7 @@ final class ConditionText {
   private ConditionText() {}
 
   /** Such as {@code 0.2 C discharge, to 2.5 V, at 23 °C}. */
-  static String of(Conditions conditions) {
+  public static String of(Conditions conditions) {
     List<String> words = new ArrayList<>();
     Double low = conditions.get(Conditions.TEMPERATURE_LOW);
     Double high = conditions.get(Conditions.TEMPERATURE_HIGH);

@@ -33,6 +33,8 @@ public final class SheetSource {
     add(parts, "revision ", source.revision());
     add(parts, "", source.date());
     add(parts, "", source.file());
+    add(parts, "", source.where());
+    add(parts, "seen ", source.when());
     List<Integer> pages = pages(cell);
     if (!pages.isEmpty()) {
       parts.add("p. " + PageRanges.text(pages));

@@ -59,6 +59,7 @@ public final class QuantityCatalogue {
     JsonNode plausible = node.path("plausible");
     return new QuantityKind(
         node.path("name").asText(),
+        node.path("label").asText(),
         unit,
         UnitTable.standard().unit(unit).dimension(),
         node.path("range").asBoolean(false),

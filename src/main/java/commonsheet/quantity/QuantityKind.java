@@ -4,6 +4,7 @@ package commonsheet.quantity;
  * A quantity a cell record can state.
  *
  * @param name its name in records, such as {@code capacity}
+ * @param label what people are shown, such as {@code Discharge cut-off voltage}
  * @param unit UCUM code of its canonical unit
  * @param dimension what the unit measures
  * @param range whether it is stated as a range from low to high (temperatures)
@@ -17,6 +18,7 @@ package commonsheet.quantity;
  */
 public record QuantityKind(
     String name,
+    String label,
     String unit,
     Dimension dimension,
     boolean range,

@@ -14,11 +14,18 @@ public final class Units {
   public static Optional<String> code(String spelling) {
     String one = "1 " + spelling.strip();
     List<Figure> figures = FIGURES.find(one);
-    return figures.size() == 1
-            && figures.get(0).unit() != null
-            && figures.get(0).end() == one.length()
+    return figures.size() == 1 && isPlain(figures.get(0)) && figures.get(0).end() == one.length()
         ? Optional.of(figures.get(0).unit().ucum())
         : Optional.empty();
+  }
+
+  /** A number with its unit and nothing else: "± 1 g" and "mAh min." are no units. */
+  private static boolean isPlain(Figure figure) {
+    return figure.unit() != null
+        && figure.start() == 0
+        && figure.low() == null
+        && figure.bound() == Bound.NONE
+        && figure.qualifier() == null;
   }
 
   /**

@@ -34,11 +34,27 @@ public record Curve(
    * @param quantity such as {@code capacity}, {@code voltage}, {@code time}
    * @param unit UCUM code of the unit the points are in
    * @param ticks the marks the scale was read from; empty for points that stand on no chart
+   * @param scale {@code straight} or {@code logarithmic} where a person said which; null where the
+   *     ticks tell it
    */
   public record Axis(
-      String quantity, String unit, @JsonInclude(JsonInclude.Include.NON_EMPTY) List<Tick> ticks) {
+      String quantity,
+      String unit,
+      @JsonInclude(JsonInclude.Include.NON_EMPTY) List<Tick> ticks,
+      @JsonInclude(JsonInclude.Include.NON_NULL) String scale) {
+    /** Equal steps add. */
+    public static final String STRAIGHT = "straight";
+
+    /** Equal steps multiply. */
+    public static final String LOGARITHMIC = "logarithmic";
+
     public Axis {
       ticks = ticks == null ? List.of() : List.copyOf(ticks);
+    }
+
+    /** An axis whose ticks tell whether it is logarithmic. */
+    public Axis(String quantity, String unit, List<Tick> ticks) {
+      this(quantity, unit, ticks, null);
     }
   }
 
@@ -47,9 +63,20 @@ public record Curve(
    *
    * @param at its place along the axis, in points from the left or the top of the page
    * @param value in the unit of the axis
-   * @param text as printed
+   * @param text as printed, or as a person gave it
+   * @param across its place across the axis, in points from the top or the left of the page, where
+   *     the chart is turned or skewed; null for one that stands upright
    */
-  public record Tick(double at, double value, String text) {}
+  public record Tick(
+      double at,
+      double value,
+      String text,
+      @JsonInclude(JsonInclude.Include.NON_NULL) Double across) {
+    /** A mark of a chart that stands upright. */
+    public Tick(double at, double value, String text) {
+      this(at, value, text, null);
+    }
+  }
 
   /** Half-widths in the units of the axes. */
   public record Uncertainty(double x, double y) {}
@@ -67,14 +94,14 @@ public record Curve(
       List<List<Double>> points) {
     public Original {
       conditions = conditions == null ? Conditions.NONE : conditions;
-      points = points == null ? null : points.stream().map(List::copyOf).toList();
+      points = points == null ? null : Points.of(points);
     }
   }
 
   public Curve {
     conditions = conditions == null ? Conditions.NONE : conditions;
     doubts = doubts == null ? List.of() : List.copyOf(doubts);
-    points = points == null ? List.of() : points.stream().map(List::copyOf).toList();
+    points = points == null ? List.of() : Points.of(points);
   }
 
   /** A curve that nobody has corrected. */
@@ -105,6 +132,16 @@ public record Curve(
         standing,
         doubts,
         null);
+  }
+
+  /** The x of all points, in the unit of that axis. */
+  public double[] xValues() {
+    return Points.along(points, 0);
+  }
+
+  /** The y of all points, in the unit of that axis. */
+  public double[] yValues() {
+    return Points.along(points, 1);
   }
 
   /** The same curve under other conditions. */

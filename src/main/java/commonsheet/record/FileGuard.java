@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.concurrent.TimeUnit;
@@ -57,7 +58,11 @@ final class FileGuard implements AutoCloseable {
   private static FileChannel locked(Path mark) throws IOException {
     for (int look = 0; ; look++) {
       FileChannel channel =
-          FileChannel.open(mark, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+          FileChannel.open(
+              mark,
+              StandardOpenOption.CREATE,
+              StandardOpenOption.WRITE,
+              LinkOption.NOFOLLOW_LINKS);
       boolean inUse = false;
       try {
         channel.lock(LOCKED_BYTE, 1, false);

@@ -18,7 +18,9 @@ import java.util.regex.Pattern;
  * is for the validator to judge, and so is everything under a keyword that it does not know.
  */
 final class PlainlySound {
-  private static final Predicate<JsonNode> ALL = node -> true;
+  /** What every value passes. */
+  static final Predicate<JsonNode> ALL = node -> true;
+
   private static final Predicate<JsonNode> NONE = node -> false;
 
   /** Keywords by which a condition can be refused as surely as accepted. */
@@ -56,7 +58,7 @@ final class PlainlySound {
       case "$ref" -> reference(value.textValue());
       case "type" -> type(value.asText());
       case "const" -> value::equals;
-      case "enum" -> members(value)::contains;
+      case "enum" -> elements(value)::contains;
       case "allOf" -> all(tests(value));
       case "anyOf" -> any(tests(value));
       case "if" -> condition(value, schema);
@@ -72,14 +74,17 @@ final class PlainlySound {
   private Predicate<JsonNode> object(String name, JsonNode value, JsonNode schema) {
     Predicate<JsonNode> test =
         switch (name) {
-          case "properties" -> properties(value);
-          case "additionalProperties" -> others(schema.path("properties"), test(value));
+          case "properties" -> members(schema);
+          case "additionalProperties", "required" ->
+              schema.has("properties") ? ALL : members(schema);
           case "propertyNames" -> names(test(value));
-          case "required" -> required(value);
           case "dependentRequired" -> dependent(value);
           default -> null;
         };
-    return test == null ? NONE : node -> !node.isObject() || test.test(node);
+    if (test == null) {
+      return NONE;
+    }
+    return test == ALL ? ALL : node -> !node.isObject() || test.test(node);
   }
 
   private Predicate<JsonNode> reference(String place) {
@@ -107,7 +112,7 @@ final class PlainlySound {
   private static boolean isDecisive(JsonNode schema) {
     boolean texts =
         (!schema.has("const") || schema.get("const").isTextual())
-            && members(schema.path("enum")).stream().allMatch(JsonNode::isTextual);
+            && elements(schema.path("enum")).stream().allMatch(JsonNode::isTextual);
     boolean known = schema.isObject();
     for (Map.Entry<String, JsonNode> keyword : schema.properties()) {
       known &= DECISIVE.contains(keyword.getKey());
@@ -147,29 +152,23 @@ final class PlainlySound {
   private Predicate<JsonNode> list(String name, JsonNode value, JsonNode schema) {
     Predicate<JsonNode> test =
         switch (name) {
-          case "prefixItems" -> first(tests(value));
-          case "items" -> rest(schema.path("prefixItems").size(), test(value));
-          case "minItems" -> node -> node.size() >= value.asInt();
+          case "prefixItems" -> schema.has("items") ? ALL : elements(tests(value), ALL);
+          case "items" -> elements(tests(schema.path("prefixItems")), test(value));
+          case "minItems" -> atLeast(value.asInt());
           default -> node -> !value.asBoolean() || areDifferentTexts(node);
         };
-    return node -> !node.isArray() || test.test(node);
+    return test == ALL ? ALL : node -> !node.isArray() || test.test(node);
   }
 
-  private static Predicate<JsonNode> first(List<Predicate<JsonNode>> tests) {
-    return node -> {
-      for (int i = 0; i < Math.min(node.size(), tests.size()); i++) {
-        if (!tests.get(i).test(node.get(i))) {
-          return false;
-        }
-      }
-      return true;
-    };
+  private static Predicate<JsonNode> atLeast(int size) {
+    return node -> node.size() >= size;
   }
 
-  private static Predicate<JsonNode> rest(int from, Predicate<JsonNode> test) {
+  private static Predicate<JsonNode> elements(
+      List<Predicate<JsonNode>> first, Predicate<JsonNode> others) {
     return node -> {
-      for (int i = from; i < node.size(); i++) {
-        if (!test.test(node.get(i))) {
+      for (int i = 0; i < node.size(); i++) {
+        if (!(i < first.size() ? first.get(i) : others).test(node.get(i))) {
           return false;
         }
       }
@@ -187,27 +186,15 @@ final class PlainlySound {
     return true;
   }
 
-  private Predicate<JsonNode> properties(JsonNode value) {
-    List<Predicate<JsonNode>> tests = new ArrayList<>();
-    for (Map.Entry<String, JsonNode> property : value.properties()) {
-      String name = property.getKey();
-      Predicate<JsonNode> test = test(property.getValue());
-      tests.add(node -> node.get(name) == null || test.test(node.get(name)));
+  private Predicate<JsonNode> members(JsonNode schema) {
+    Map<String, Predicate<JsonNode>> tests = new HashMap<>();
+    for (Map.Entry<String, JsonNode> property : schema.path("properties").properties()) {
+      tests.put(property.getKey(), test(property.getValue()));
     }
-    return all(tests);
-  }
-
-  private static Predicate<JsonNode> others(JsonNode properties, Predicate<JsonNode> test) {
-    Set<String> known = new HashSet<>();
-    properties.fieldNames().forEachRemaining(known::add);
-    return node -> {
-      for (Map.Entry<String, JsonNode> member : node.properties()) {
-        if (!known.contains(member.getKey()) && !test.test(member.getValue())) {
-          return false;
-        }
-      }
-      return true;
-    };
+    List<String> required = new ArrayList<>();
+    schema.path("required").forEach(name -> required.add(name.textValue()));
+    JsonNode others = schema.get("additionalProperties");
+    return MemberTest.of(tests, required, others == null ? ALL : test(others));
   }
 
   private static Predicate<JsonNode> names(Predicate<JsonNode> test) {
@@ -221,21 +208,14 @@ final class PlainlySound {
     };
   }
 
-  private static Predicate<JsonNode> required(JsonNode names) {
-    List<Predicate<JsonNode>> tests = new ArrayList<>();
-    for (JsonNode name : names) {
-      String text = name.textValue();
-      tests.add(node -> node.has(text));
-    }
-    return all(tests);
-  }
-
   private static Predicate<JsonNode> dependent(JsonNode value) {
     List<Predicate<JsonNode>> tests = new ArrayList<>();
     for (Map.Entry<String, JsonNode> dependency : value.properties()) {
       String name = dependency.getKey();
-      Predicate<JsonNode> others = required(dependency.getValue());
-      tests.add(node -> !node.has(name) || others.test(node));
+      for (JsonNode other : dependency.getValue()) {
+        String needed = other.textValue();
+        tests.add(node -> !node.has(name) || node.has(needed));
+      }
     }
     return all(tests);
   }
@@ -246,13 +226,13 @@ final class PlainlySound {
     return tests;
   }
 
-  private static Set<JsonNode> members(JsonNode list) {
+  private static Set<JsonNode> elements(JsonNode list) {
     Set<JsonNode> members = new HashSet<>();
     list.forEach(members::add);
     return members;
   }
 
-  private static Predicate<JsonNode> all(List<Predicate<JsonNode>> tests) {
+  static Predicate<JsonNode> all(List<Predicate<JsonNode>> tests) {
     if (tests.size() < 2) {
       return tests.isEmpty() ? ALL : tests.get(0);
     }

@@ -1,9 +1,11 @@
 package commonsheet.record;
 
+import java.nio.file.Path;
+
 /**
  * What became of one of many record files.
  *
- * @param stored the record with its version; null where it cannot be read
- * @param problem why it cannot be read; null where it can
+ * @param record null where the file cannot be read as one
+ * @param problem why it cannot; null where it can
  */
-public record ReadRecord(StoredRecord stored, RecordException problem) {}
+public record ReadRecord(Path file, CellRecord record, RecordException problem) {}

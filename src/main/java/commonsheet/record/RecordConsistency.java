@@ -149,9 +149,15 @@ final class RecordConsistency {
   }
 
   private void evidence(JsonNode evidence, String pointer) {
-    int pages = record.get("source").get("pages").asInt();
-    if (evidence.path("page").asInt() > pages) {
-      problems.add(pointer + "/page: the sheet has only " + pages + " pages");
+    JsonNode pages = record.get("source").path("pages");
+    if (evidence.has("page") && pages.isMissingNode()) {
+      problems.add(pointer + "/page: the record has no sheet, so nothing stands on a page of it");
+    } else if (evidence.path("page").asInt() > pages.asInt()) {
+      problems.add(pointer + "/page: the sheet has only " + pages.asInt() + " pages");
+    }
+    boolean typed = evidence.path("method").asText().equals("typed-in");
+    if (typed && !evidence.has("page") && !pages.isMissingNode()) {
+      problems.add(pointer + ": \"page\" is missing; a value of a sheet has its place on it");
     }
     exist(evidence.path("from"), pointer + "/from");
   }

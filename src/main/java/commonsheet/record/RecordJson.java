@@ -22,6 +22,8 @@ public final class RecordJson {
           .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
           .build();
 
+  private static final RecordTree RECORDS = new RecordTree(MAPPER);
+
   private RecordJson() {}
 
   /**
@@ -55,9 +57,18 @@ public final class RecordJson {
           nameForMessages + " is not a valid record: " + RecordValidator.summary(problems));
     }
     try {
-      return reopenedIfChanged(MAPPER.treeToValue(tree, CellRecord.class));
+      return reopenedIfChanged(record(tree));
     } catch (JsonProcessingException e) {
       throw new RecordException(nameForMessages + ": " + unsuitable(e), e);
+    }
+  }
+
+  /** The record of a valid tree; the mapper names the place of what does not fit. */
+  private static CellRecord record(JsonNode tree) throws JsonProcessingException {
+    try {
+      return RECORDS.record(tree);
+    } catch (JsonProcessingException e) {
+      return MAPPER.treeToValue(tree, CellRecord.class);
     }
   }
 
@@ -85,8 +96,17 @@ public final class RecordJson {
         place == null ? "" : "line " + place.getLineNr() + ", column " + place.getColumnNr() + ": ";
     return where
         + "this is not readable as JSON ("
-        + e.getOriginalMessage().lines().findFirst().orElse("no reason given")
+        + reason(e)
         + "); repair the file or read the sheet again";
+  }
+
+  /**
+   * The first line of what the library says, without where it read from, which is no file to it.
+   */
+  private static String reason(JsonProcessingException e) {
+    String first = e.getOriginalMessage().lines().findFirst().orElse("no reason given");
+    int source = first.indexOf(" (start marker at [Source");
+    return source < 0 ? first : first.substring(0, source);
   }
 
   /** Valid by the schema, and yet more than the Java types hold, such as a page of 20 digits. */

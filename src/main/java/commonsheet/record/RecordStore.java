@@ -6,6 +6,7 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -63,6 +64,27 @@ public final class RecordStore {
   }
 
   /**
+   * Writes a record that is new.
+   *
+   * @return the file
+   * @throws RecordConflictException where the folder has a file of that name
+   * @throws RecordException where the record is not valid or cannot be written
+   */
+  public Path create(CellRecord record) throws RecordException {
+    byte[] json = validText(record).getBytes(StandardCharsets.UTF_8);
+    Path file = folder.resolve(record.id() + EXTENSION);
+    try (FileGuard guard = FileGuard.of(file)) {
+      if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+        throw new RecordConflictException(file + " is there already; choose another name");
+      }
+      AtomicFile.write(file, json);
+    } catch (IOException e) {
+      throw unwritable(file, e);
+    }
+    return file;
+  }
+
+  /**
    * Reads a record file together with its version, to be changed and {@link #save saved}.
    *
    * @throws RecordException where it cannot be read or is not a valid record
@@ -70,7 +92,7 @@ public final class RecordStore {
   public static StoredRecord open(Path file) throws RecordException {
     byte[] bytes = bytes(file);
     CellRecord record = RecordJson.read(text(file, bytes), file.toString());
-    return new StoredRecord(file, record, ContentHash.sha256(bytes));
+    return new StoredRecord(file, record, versionOf(bytes));
   }
 
   /**
@@ -85,9 +107,41 @@ public final class RecordStore {
    */
   public static StoredRecord save(StoredRecord before, CellRecord after) throws RecordException {
     byte[] json = validText(after).getBytes(StandardCharsets.UTF_8);
+    replace(before, json);
+    return new StoredRecord(before.file(), after, versionOf(json));
+  }
+
+  /**
+   * The version that a file has once a record has been {@link #save saved} in it.
+   *
+   * @throws RecordException where the record is not valid
+   */
+  public static String versionOf(CellRecord record) throws RecordException {
+    return versionOf(validText(record).getBytes(StandardCharsets.UTF_8));
+  }
+
+  /** The version of a file of these bytes. */
+  public static String versionOf(byte[] file) {
+    return ContentHash.sha256(file);
+  }
+
+  /**
+   * Puts an earlier content of a file back, byte by byte.
+   *
+   * @param now as it is expected to be still
+   * @throws RecordConflictException where the file is no longer so; then it stays as it is
+   * @throws RecordException where the content is no valid record or cannot be written
+   */
+  public static StoredRecord restore(StoredRecord now, byte[] earlier) throws RecordException {
+    CellRecord record = RecordJson.read(text(now.file(), earlier), now.file().toString());
+    replace(now, earlier);
+    return new StoredRecord(now.file(), record, versionOf(earlier));
+  }
+
+  private static void replace(StoredRecord before, byte[] json) throws RecordException {
     Path file = before.file();
     try (FileGuard guard = FileGuard.of(file)) {
-      if (Files.notExists(file) || !ContentHash.sha256(bytes(file)).equals(before.version())) {
+      if (Files.notExists(file) || !versionOf(bytes(file)).equals(before.version())) {
         throw new RecordConflictException(
             file
                 + " has been changed since it was read, so nothing was written; look at it anew and"
@@ -97,7 +151,6 @@ public final class RecordStore {
     } catch (IOException e) {
       throw unwritable(file, e);
     }
-    return new StoredRecord(file, after, ContentHash.sha256(json));
   }
 
   private static RecordException unwritable(Path file, IOException e) {
@@ -121,25 +174,25 @@ public final class RecordStore {
           folder + " cannot be read as a folder of records (" + reason(e) + "); check its name", e);
     }
     List<CellRecord> records = new ArrayList<>();
-    for (ReadRecord read : openAll(files)) {
+    for (ReadRecord read : readAll(files)) {
       if (read.problem() != null) {
         throw read.problem();
       }
-      records.add(read.stored().record());
+      records.add(read.record());
     }
     return List.copyOf(records);
   }
 
   /** Reads many files on all processors; what became of each, in the order of the files. */
-  public static List<ReadRecord> openAll(List<Path> files) {
+  public static List<ReadRecord> readAll(List<Path> files) {
     return files.parallelStream().map(RecordStore::attempt).toList();
   }
 
   private static ReadRecord attempt(Path file) {
     try {
-      return new ReadRecord(open(file), null);
+      return new ReadRecord(file, recordOf(file), null);
     } catch (RecordException unusable) {
-      return new ReadRecord(null, unusable);
+      return new ReadRecord(file, null, unusable);
     }
   }
 
@@ -149,6 +202,10 @@ public final class RecordStore {
    * @throws RecordException where it cannot be read or is not a valid record
    */
   public CellRecord read(Path file) throws RecordException {
+    return recordOf(file);
+  }
+
+  private static CellRecord recordOf(Path file) throws RecordException {
     return RecordJson.read(text(file, bytes(file)), file.toString());
   }
 
@@ -221,9 +278,9 @@ public final class RecordStore {
       throw conflict(file, "holds what a person has said to it");
     }
     Source before = earlier.source();
-    if (!before.sha256().equals(record.source().sha256())
-        && !before.file().equals(record.source().file())) {
-      throw conflict(file, "is the record of another sheet, " + before.file());
+    if (!before.isSameFileAs(record.source())
+        && (!before.isDocument() || !before.file().equals(record.source().file()))) {
+      throw conflict(file, "is the record of another sheet, " + before.named());
     }
   }
 

@@ -43,6 +43,15 @@ public final class Approval {
     return preparers(record.review()).anyMatch(person::is);
   }
 
+  /** Everyone who has worked on a record, each once, in the order in which they first did. */
+  public static List<String> preparers(CellRecord record) {
+    List<String> once = new ArrayList<>();
+    preparers(record.review())
+        .filter(name -> once.stream().noneMatch(new Person(name)::is))
+        .forEach(once::add);
+    return List.copyOf(once);
+  }
+
   private static Stream<String> preparers(Review review) {
     return Stream.concat(
         Stream.ofNullable(review.preparedBy()),

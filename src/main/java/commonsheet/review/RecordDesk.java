@@ -44,8 +44,13 @@ public record RecordDesk(UnaryOperator<CellRecord> following) {
    */
   public StoredRecord change(StoredRecord before, Change change)
       throws RecordException, ReviewException {
-    CellRecord after = following.apply(change.of(before.record()));
+    CellRecord after = changed(before.record(), change);
     return after.equals(before.record()) ? before : RecordStore.save(before, after);
+  }
+
+  /** A record after a change and what follows from it; nothing is written. */
+  public CellRecord changed(CellRecord before, Change change) throws ReviewException {
+    return following.apply(change.of(before));
   }
 
   /**
@@ -58,7 +63,12 @@ public record RecordDesk(UnaryOperator<CellRecord> following) {
    */
   public StoredRecord approve(Path file, Person person, boolean ownWork, Instant at)
       throws RecordException, ReviewException {
-    StoredRecord before = RecordStore.open(file);
+    return approve(RecordStore.open(file), person, ownWork, at);
+  }
+
+  /** The same for a record that was read before. */
+  public StoredRecord approve(StoredRecord before, Person person, boolean ownWork, Instant at)
+      throws RecordException, ReviewException {
     CellRecord current = following.apply(before.record());
     return RecordStore.save(before, Approval.given(current, person, ownWork, at));
   }

@@ -13,9 +13,6 @@ final class Confirmation {
   /** Confidence at most of a number or unit that the second reading does not have. */
   private static final double UNCONFIRMED = 0.5;
 
-  /** A word no longer than this may be a unit or a relation. */
-  private static final int SHORT = 3;
-
   /** Share of the height and of the width of words that are at the same place. */
   private static final double SAME_PLACE = 0.5;
 
@@ -38,8 +35,7 @@ final class Confirmation {
       double least = there.stream().mapToDouble(Word::confidence).min().orElse(0);
       return with(word, 1 - (1 - word.confidence()) * (1 - least));
     }
-    boolean number = word.text().codePoints().anyMatch(Character::isDigit);
-    if (!number && word.text().length() > SHORT || other.contains(own)) {
+    if (!SecondReading.isNeeded(word) || other.contains(own)) {
       return word;
     }
     return with(word, Math.min(word.confidence(), UNCONFIRMED));

@@ -69,7 +69,7 @@ final class PictureReader {
       throws IOException {
     PageContent page = picture.page;
     BufferedImage finer = straightened(drawn(document, page, SECOND), picture.skew);
-    List<Word> words = new Confirmation(recogniser.words(pixels(page, finer))).of(first);
+    List<Word> words = confirmed(first, pixels(page, finer));
     Rulings rulings =
         picture.scanned
             ? PictureRulings.of(picture.ink, page.width() / picture.image.getWidth())
@@ -121,8 +121,7 @@ final class PictureReader {
     List<Ruling> rulings = new ArrayList<>(page.rulings().all());
     for (Box region : page.pictures().boxes()) {
       PagePixels picture = part(page, coarse, region);
-      Confirmation second = new Confirmation(recogniser.words(part(page, fine, region)));
-      second.of(recogniser.words(picture)).stream()
+      confirmed(recogniser.words(picture), part(page, fine, region)).stream()
           .filter(word -> written.stream().noneMatch(other -> isSamePlace(word, other)))
           .forEach(words::add);
       boolean ruled = page.rulings().all().stream().anyMatch(r -> liesIn(r, region));
@@ -131,6 +130,12 @@ final class PictureReader {
       }
     }
     return with(page, words, Rulings.merged(rulings));
+  }
+
+  private List<Word> confirmed(List<Word> first, PagePixels finer) {
+    List<TextPlace> places = SecondReading.places(first);
+    return new Confirmation(places.isEmpty() ? List.of() : recogniser.words(finer, places))
+        .of(first);
   }
 
   private static PagePixels part(PageContent page, BufferedImage image, Box region) {

@@ -11,4 +11,15 @@ public interface Recogniser {
    * @throws RecogniserException if pictures cannot be read on this machine
    */
   List<Word> words(PagePixels picture);
+
+  /**
+   * The words at places that are known to hold some. A recogniser that cannot do this for less
+   * reads the whole picture.
+   *
+   * @param places of lines or parts of lines; those outside the picture are left out
+   * @throws RecogniserException if pictures cannot be read on this machine
+   */
+  default List<Word> words(PagePixels picture, List<TextPlace> places) {
+    return words(picture);
+  }
 }

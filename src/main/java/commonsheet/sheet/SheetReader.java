@@ -11,14 +11,10 @@ import org.apache.pdfbox.pdmodel.graphics.optionalcontent.PDOptionalContentPrope
  * Reads a PDF as evidence: words where they stand, lines in reading order, tables with their cells.
  */
 public final class SheetReader {
-  /**
-   * Pages of a sheet that are recognised from their picture at most; a page takes some seconds, and
-   * the figures of a cell stand on the first ones.
-   */
-  private static final int MOST_PICTURES = 12;
-
   private final SheetSettings settings;
   private final Recogniser recogniser;
+  private final KeptWords kept;
+  private final PageWatch watch;
 
   /** Reads what is written only; a page that is a picture has no words then. */
   public SheetReader(SheetSettings settings) {
@@ -31,8 +27,29 @@ public final class SheetReader {
    * @param recogniser of words in pictures, used for such pages only; null for none
    */
   public SheetReader(SheetSettings settings, Recogniser recogniser) {
+    this(settings, recogniser, null, (file, page, pages) -> {});
+  }
+
+  private SheetReader(
+      SheetSettings settings, Recogniser recogniser, KeptWords kept, PageWatch watch) {
     this.settings = settings;
     this.recogniser = recogniser;
+    this.kept = kept;
+    this.watch = watch;
+  }
+
+  /**
+   * A reader that recognises no page twice.
+   *
+   * @param words where they are kept; null to recognise each page anew
+   */
+  public SheetReader keeping(KeptWords words) {
+    return new SheetReader(settings, recogniser, words, watch);
+  }
+
+  /** A reader that tells somebody which page it recognises. */
+  public SheetReader watchedBy(PageWatch watcher) {
+    return new SheetReader(settings, recogniser, kept, watcher);
   }
 
   /**
@@ -57,34 +74,9 @@ public final class SheetReader {
     try (SheetFile pdf = SheetFile.open(file, settings)) {
       List<PageContent> contents = contents(pdf);
       if (recogniser != null) {
-        recognise(pdf.document(), contents);
+        new PageRecognition(recogniser, kept, watch).complete(pdf, contents);
       }
       return SheetBuilder.build(pdf.name(), pdf.sha256(), pdf.title(), contents);
-    }
-  }
-
-  /**
-   * Puts the words of picture pages in. A page that cannot be drawn or recognised stays a picture,
-   * which the record tells.
-   */
-  private void recognise(PDDocument document, List<PageContent> contents) {
-    PictureReader pictures = new PictureReader(recogniser);
-    int left = MOST_PICTURES;
-    for (int i = 0; i < contents.size() && left > 0; i++) {
-      PageContent page = contents.get(i);
-      PageKind kind = page.kind();
-      if (kind == PageKind.PICTURE || kind == PageKind.PARTLY_PICTURE) {
-        left--;
-        try {
-          contents.set(
-              i,
-              kind == PageKind.PICTURE
-                  ? pictures.read(document, page)
-                  : pictures.readPictures(document, page));
-        } catch (IOException | RecogniserException unreadable) {
-          contents.set(i, page);
-        }
-      }
     }
   }
 

@@ -4,7 +4,7 @@ import java.util.List;
 
 /** Tells from the words recognised on a picture how it has to be turned to be read. */
 final class Uprightness {
-  /** Characters below which a page is left as it is: on their side, titles of axes or dimensions. */
+  /** Characters on their side below which a page is left as it is: titles of axes, dimensions. */
   private static final int FEWEST = 24;
 
   /** How many times more characters must stand on their side than level for the page to be so. */
@@ -33,8 +33,7 @@ final class Uprightness {
 
   /** Whether words are so unsure that they may be those of a page upside down. */
   static boolean mayBeUpsideDown(List<Word> words) {
-    int all = words.stream().mapToInt(w -> w.text().length()).sum();
-    return all >= FEWEST && sureCharacters(words) < UPRIGHT * all;
+    return sureCharacters(words) < UPRIGHT * words.stream().mapToInt(w -> w.text().length()).sum();
   }
 
   /** How many characters were read, each counted by its confidence. */

@@ -3,6 +3,7 @@ package commonsheet.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import commonsheet.api.RecordFolder;
 import commonsheet.record.CellRecord;
 import commonsheet.record.RecordException;
 import commonsheet.record.RecordStore;

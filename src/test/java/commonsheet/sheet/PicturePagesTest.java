@@ -114,10 +114,10 @@ class PicturePagesTest {
 
   @Test
   void whatBothReadingsHaveIsSurerThanEither() throws IOException, SheetException {
-    List<Word> first = List.of(word("25\u2103", 220, 105, 0.7));
-    List<Word> second = List.of(word("25\u00B0C", 220, 105, 0.8));
+    List<Word> first = List.of(LABEL, word("25\u2103", 220, 105, 0.7));
+    List<Word> second = List.of(LABEL, word("25\u00B0C", 220, 105, 0.8));
     Page page = read(scan(0), List.of(first, second));
-    assertEquals(1 - 0.3 * 0.2, page.words().get(0).confidence(), 1e-9);
+    assertEquals(1 - 0.3 * 0.2, page.words().get(1).confidence(), 1e-9);
   }
 
   @Test

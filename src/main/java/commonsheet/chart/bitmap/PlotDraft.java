@@ -160,7 +160,7 @@ record PlotDraft(
         placing.pixel(),
         lattice.uprightMarks().stream().map(x -> placing.onPage(x, 0).x()).toList(),
         lattice.levelMarks().stream().map(y -> placing.onPage(0, y).y()).toList(),
-        curves.stream().map(c -> trace(c, placing)).toList(),
+        curves.stream().map(c -> trace(c, field, placing, doubts(c))).toList(),
         samples(raster, placing, words),
         pointers.stream().map(p -> pointer(p, placing)).toList(),
         Surroundings.words(words, frame));
@@ -235,7 +235,12 @@ record PlotDraft(
         line.ink().on(field.ground));
   }
 
-  private Trace trace(Curves.Candidate curve, Placing placing) {
+  private List<String> doubts(Curves.Candidate curve) {
+    return Doubts.of(curve, curves, lattice.area());
+  }
+
+  /** A line of the field at its places on the page, from left to right. */
+  static Trace trace(Curves.Candidate curve, Field field, Placing placing, List<String> doubts) {
     Strand strand = curve.strand();
     List<Point> points = new ArrayList<>();
     for (int i = 0; i < strand.length(); i++) {
@@ -252,6 +257,6 @@ record PlotDraft(
             Markers.along(strand, curve.layer(), curve.lineWidth()),
             curve.lineWidth() * pixel);
     double error = pixel * (PIXELS + WIDTHS * curve.lineWidth());
-    return new Trace(points, style, error, error, Doubts.of(curve, curves, lattice.area()));
+    return new Trace(points, style, error, error, doubts);
   }
 }

@@ -1,5 +1,6 @@
 package commonsheet.chart.overlay;
 
+import commonsheet.chart.reference.PlotReference;
 import commonsheet.quantity.PlainNumber;
 import commonsheet.record.Conditions;
 import commonsheet.record.Curve;
@@ -10,7 +11,6 @@ import commonsheet.sheet.Point;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /**
  * What to draw over a chart so that a person sees whether its curves sit on the ink. Everything
@@ -24,7 +24,7 @@ public final class CurvesOnPage {
   /** A curve at its places on the page; without places where its axes have no ticks there. */
   public static CurveMark mark(Curve curve) {
     return new CurveMark(
-        points(curve), curve.id(), name(curve), curve.standing() == Standing.UNSURE);
+        PlotReference.places(curve), curve.id(), name(curve), curve.standing() == Standing.UNSURE);
   }
 
   /**
@@ -41,17 +41,6 @@ public final class CurvesOnPage {
       curve.y().ticks().forEach(tick -> ticks.add(new Point(beside, tick.at())));
     }
     return ticks.stream().distinct().toList();
-  }
-
-  private static List<Point> points(Curve curve) {
-    Optional<AxisPlaces> x = AxisPlaces.of(curve.x());
-    Optional<AxisPlaces> y = AxisPlaces.of(curve.y());
-    if (x.isEmpty() || y.isEmpty()) {
-      return List.of();
-    }
-    return curve.points().stream()
-        .map(point -> new Point(x.get().place(point.get(0)), y.get().place(point.get(1))))
-        .toList();
   }
 
   /** The label as printed and the conditions read from it. */

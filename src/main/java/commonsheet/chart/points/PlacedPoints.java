@@ -3,6 +3,7 @@ package commonsheet.chart.points;
 import commonsheet.columns.ColumnException;
 import commonsheet.columns.ColumnFile;
 import commonsheet.columns.ColumnVocabulary;
+import commonsheet.columns.Heading;
 import commonsheet.record.Conditions;
 import commonsheet.record.Curve;
 import commonsheet.record.Evidence;
@@ -71,8 +72,8 @@ public final class PlacedPoints {
         kind,
         name.isEmpty() ? null : name,
         line.conditions(),
-        new Curve.Axis(x, rows.headingX().meaning().unit(), scale.ticksX()),
-        new Curve.Axis(y, rows.headingY().meaning().unit(), scale.ticksY()),
+        axis(rows.headingX(), scale.ticksX()),
+        axis(rows.headingY(), scale.ticksY()),
         points,
         scale.uncertainty(points),
         Method.HAND_PLACED,
@@ -90,6 +91,15 @@ public final class PlacedPoints {
             sha256),
         doubts.isEmpty() ? Standing.READ : Standing.UNSURE,
         doubts);
+  }
+
+  private static Curve.Axis axis(Heading heading, List<Curve.Tick> ticks) {
+    boolean said = heading.logarithmic() && !ticks.isEmpty();
+    return new Curve.Axis(
+        heading.meaning().quantity(),
+        heading.meaning().unit(),
+        ticks,
+        said ? Curve.Axis.LOGARITHMIC : null);
   }
 
   private static List<String> doubts(String kind, Conditions conditions) {

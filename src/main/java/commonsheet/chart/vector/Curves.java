@@ -75,6 +75,11 @@ record Curves(List<Stroke> strokes, List<Trace> traces, List<Stroke> loose, Dash
     return new Curves(curves, List.copyOf(traces), loose, names);
   }
 
+  /** A stroke as a line by itself. */
+  Trace trace(Stroke stroke) {
+    return trace(stroke, null, names);
+  }
+
   /** Strokes that look the same, taking into account that drawn dashes are measured. */
   private static Map<Look, List<Stroke>> byLook(List<Stroke> strokes) {
     Map<Look, List<Stroke>> looks = new LinkedHashMap<>();

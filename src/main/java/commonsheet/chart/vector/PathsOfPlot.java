@@ -30,15 +30,29 @@ final class PathsOfPlot {
     this.page = page;
   }
 
+  /** The lines in the plot: its curves, and what is too small or too straight to be one. */
+  List<Trace> lines() {
+    Grid grid = Grid.of(ink.rules(), ink.lines(), frame);
+    Curves curves = curves(grid, Arrows.find(ink, grid, frame), wordsAround());
+    List<Trace> lines = new ArrayList<>(curves.traces());
+    curves.loose().forEach(stroke -> lines.add(curves.trace(stroke)));
+    return lines;
+  }
+
+  private Curves curves(Grid grid, Arrows arrows, List<Word> around) {
+    List<MarkerSeries> markers = MarkerSeries.find(ink.shapes(), frame);
+    List<Stroke> strokes = inside(arrows.without(ink.lines()));
+    strokes.addAll(grid.straightCurves());
+    return Curves.of(strokes, markers, frame, ink.patches(), around);
+  }
+
   Plot read() {
     List<Word> around = wordsAround();
     Grid grid = Grid.of(ink.rules(), ink.lines(), frame);
     Arrows arrows = Arrows.find(ink, grid, frame);
     List<Rule> loose = arrows.withoutRules(grid.loose());
     List<MarkerSeries> markers = MarkerSeries.find(ink.shapes(), frame);
-    List<Stroke> strokes = inside(arrows.without(ink.lines()));
-    strokes.addAll(grid.straightCurves());
-    Curves curves = Curves.of(strokes, markers, frame, ink.patches(), around);
+    Curves curves = curves(grid, arrows, around);
     List<Trace> traces = curves.traces();
     List<Pointer> pointers = new ArrayList<>(arrows.pointers());
     pointers.addAll(Leaders.find(curves.loose(), loose, curves.strokes(), around, frame));

@@ -1,6 +1,7 @@
 package commonsheet.chart.vector;
 
 import commonsheet.chart.plot.Plot;
+import commonsheet.chart.plot.Trace;
 import commonsheet.sheet.Box;
 import commonsheet.sheet.PageDrawing;
 import commonsheet.sheet.Word;
@@ -37,6 +38,18 @@ public final class VectorPlots {
       }
     }
     return plots;
+  }
+
+  /**
+   * The lines in a plot whose place is known: its curves, and what is too small or too straight to
+   * be taken for one.
+   *
+   * @param words of the page, written or recognised; a label can hide a piece of a curve
+   * @param frame the plot area, in points from the top left of the page
+   */
+  public static List<Trace> lines(PageDrawing drawing, List<Word> words, Box frame) {
+    PageInk ink = InkSorter.sort(drawing);
+    return new PathsOfPlot(ink, frame, List.of(), words, drawing.page()).lines();
   }
 
   private static List<Box> others(Box frame, List<Box> frames) {

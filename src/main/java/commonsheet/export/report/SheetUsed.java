@@ -13,6 +13,7 @@ import java.util.stream.Stream;
  * The sheet that a cell's figures come from. Texts are cleaned of control characters; an absent one
  * is empty.
  *
+ * @param document its number; without a document, where and when the values were seen
  * @param pages on which the figures of the report stand, ascending
  */
 record SheetUsed(
@@ -30,7 +31,7 @@ record SheetUsed(
     Source source = cell.record().source() == null ? UNKNOWN : cell.record().source();
     return new SheetUsed(
         Printed.clean(source.title()),
-        Printed.clean(source.document()),
+        Printed.clean(source.isDocument() ? source.document() : source.named()),
         Printed.clean(source.revision()),
         Printed.clean(source.date()),
         Printed.clean(source.file()),

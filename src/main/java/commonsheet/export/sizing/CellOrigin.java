@@ -12,7 +12,8 @@ import commonsheet.record.Source;
  *
  * @param id the record's id
  * @param cell without evidence
- * @param source the sheet; null where the record names none
+ * @param source the sheet; null where the record names none; without a document it says where and
+ *     when the values were seen in place of the document's number
  * @param review its state, who approved it and when
  */
 public record CellOrigin(String id, Cell cell, Source source, Review review) {
@@ -40,7 +41,7 @@ public record CellOrigin(String id, Cell cell, Source source, Review review) {
   private static Source clean(Source source) {
     return new Source(
         null,
-        clean(source.document()),
+        clean(source.isDocument() ? source.document() : source.named()),
         clean(source.revision()),
         clean(source.date()),
         clean(source.file()),

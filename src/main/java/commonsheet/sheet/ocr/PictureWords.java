@@ -3,6 +3,7 @@ package commonsheet.sheet.ocr;
 import commonsheet.sheet.Box;
 import commonsheet.sheet.PagePixels;
 import commonsheet.sheet.Recogniser;
+import commonsheet.sheet.TextPlace;
 import commonsheet.sheet.Word;
 import java.util.ArrayList;
 import java.util.List;
@@ -28,6 +29,9 @@ public final class PictureWords implements Recogniser, AutoCloseable {
 
   /** Share of a box's sides within another from which it is a piece of it. */
   private static final double MOST = 0.6;
+
+  /** Room around the ink of a place that is read for itself, in its height. */
+  private static final double ROOM = 0.25;
 
   /** Mean confidence below which a reading is no text. */
   private static final double NO_TEXT = 0.5;
@@ -61,18 +65,52 @@ public final class PictureWords implements Recogniser, AutoCloseable {
       return List.of();
     }
     // Parallel streams run on the pool their task was given to.
-    return started().submit(() -> read(picture, pixels)).join();
+    return started()
+        .submit(() -> words(Reading.of(pixels, lines(picture, pixels), reader), picture, pixels))
+        .join();
   }
 
-  private List<Word> read(PagePixels picture, Pixels pixels) {
+  @Override
+  public List<Word> words(PagePixels picture, List<TextPlace> places) {
+    Pixels pixels = Pixels.of(picture.image());
+    List<Reading.Way> ways =
+        places.stream()
+            .map(place -> new Reading.Way(strip(place, picture, pixels), place.turn()))
+            .toList();
+    return started()
+        .submit(() -> words(Reading.along(pixels, ways, reader), picture, pixels))
+        .join();
+  }
+
+  /** The strip around a place, with the room about its ink that the network is used to. */
+  private static TurnedBox strip(TextPlace place, PagePixels picture, Pixels pixels) {
+    double pixel = picture.area().width() / pixels.width();
+    Box ink = place.ink();
+    TurnedBox box =
+        TurnedBox.level(
+                ink.x() - picture.area().x(),
+                ink.y() - picture.area().y(),
+                ink.width(),
+                ink.height())
+            .scaled(1 / pixel)
+            .read(place.turn());
+    TurnedBox roomy = box.grown(ROOM * box.height());
+    return place.turn() == 0 ? InkFit.fitted(pixels, roomy) : roomy;
+  }
+
+  /** The boxes of the lines of text of a picture, in its pixels. */
+  private List<TurnedBox> lines(PagePixels picture, Pixels pixels) {
     double pixel = picture.area().width() / pixels.width();
     double most = Math.sqrt(MOST_PIXELS / ((double) pixels.width() * pixels.height()));
     double scale = Math.min(LOOKED_AT * pixel / POINTS_PER_INCH, most);
     List<TurnedBox> fitted =
         detector.regions(pixels, scale).stream().map(box -> InkFit.fitted(pixels, box)).toList();
-    List<TurnedBox> regions = fitted.stream().filter(box -> !isPartOfAnother(box, fitted)).toList();
+    return fitted.stream().filter(box -> !isPartOfAnother(box, fitted)).toList();
+  }
+
+  private static List<Word> words(List<Reading> readings, PagePixels picture, Pixels pixels) {
     List<Word> words = new ArrayList<>();
-    for (Reading reading : Reading.of(pixels, regions, reader)) {
+    for (Reading reading : readings) {
       if (reading.line().confidence() >= NO_TEXT) {
         words.addAll(words(reading, picture, pixels));
       }

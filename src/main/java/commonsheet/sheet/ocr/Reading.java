@@ -25,11 +25,18 @@ record Reading(TurnedBox box, int turn, Pixels strip, ReadLine line) {
   private static final double SURE = 0.9;
 
   /** A place to be read in one direction. */
-  private record Try(int region, TurnedBox box, int turn) {
-    Reading read(Pixels picture, LineReader reader) {
+  record Way(TurnedBox box, int turn) {
+    private Reading read(Pixels picture, LineReader reader) {
       Pixels strip = LineReader.strip(picture, box);
       return new Reading(box, turn, strip, reader.read(strip));
     }
+  }
+
+  private record Try(int region, Way way) {}
+
+  /** Reads places whose direction is known. */
+  static List<Reading> along(Pixels picture, List<Way> ways, LineReader reader) {
+    return ways.parallelStream().map(way -> way.read(picture, reader)).toList();
   }
 
   /** Reads every region, those that may stand on their side in several ways; the surest counts. */
@@ -38,10 +45,10 @@ record Reading(TurnedBox box, int turn, Pixels strip, ReadLine line) {
     for (int i = 0; i < regions.size(); i++) {
       double rise = regions.get(i).height() / regions.get(i).length();
       if (rise < SINGLE_CHARACTER) {
-        tries.add(new Try(i, regions.get(i), 0));
+        tries.add(new Try(i, new Way(regions.get(i), 0)));
       }
       if (rise > ON_SIDE) {
-        tries.add(new Try(i, regions.get(i).readUpwards(), 90));
+        tries.add(new Try(i, new Way(regions.get(i).readUpwards(), 90)));
       }
     }
     Reading[] best = new Reading[regions.size()];
@@ -49,8 +56,8 @@ record Reading(TurnedBox box, int turn, Pixels strip, ReadLine line) {
     List<Try> unsure = new ArrayList<>();
     for (Try made : tries) {
       int region = made.region();
-      if (made.turn() == 90 && best[region].line().confidence() < SURE) {
-        unsure.add(new Try(region, regions.get(region).readDownwards(), 270));
+      if (made.way().turn() == 90 && best[region].line().confidence() < SURE) {
+        unsure.add(new Try(region, new Way(regions.get(region).readDownwards(), 270)));
       }
     }
     read(picture, unsure, reader, best);
@@ -58,7 +65,7 @@ record Reading(TurnedBox box, int turn, Pixels strip, ReadLine line) {
   }
 
   private static void read(Pixels picture, List<Try> tries, LineReader reader, Reading[] best) {
-    List<Reading> readings = tries.parallelStream().map(t -> t.read(picture, reader)).toList();
+    List<Reading> readings = along(picture, tries.stream().map(Try::way).toList(), reader);
     for (int i = 0; i < tries.size(); i++) {
       int region = tries.get(i).region();
       Reading reading = readings.get(i);

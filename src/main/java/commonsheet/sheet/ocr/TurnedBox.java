@@ -30,6 +30,16 @@ record TurnedBox(double x, double y, double length, double height, double angle)
     return new TurnedBox(x * factor, y * factor, length * factor, height * factor, angle);
   }
 
+  /** The same place read in another direction, as {@link commonsheet.sheet.Word#turn} has it. */
+  TurnedBox read(int turn) {
+    return switch (turn) {
+      case 90 -> readUpwards();
+      case 180 -> new TurnedBox(x, y, length, height, angle + Math.PI);
+      case 270 -> readDownwards();
+      default -> this;
+    };
+  }
+
   /** The same place read from bottom to top of what was left to right. */
   TurnedBox readUpwards() {
     return new TurnedBox(x, y, height, length, angle - Math.PI / 2);

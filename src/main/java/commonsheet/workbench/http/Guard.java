@@ -1,11 +1,14 @@
 package commonsheet.workbench.http;
 
 import io.javalin.http.Context;
+import io.javalin.http.HandlerType;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.SecureRandom;
+import java.time.Duration;
 import java.util.Base64;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicReference;
 
 /**
  * Lets in only the pages of this workbench. The server listens on the loopback address, which every
@@ -24,7 +27,19 @@ public final class Guard {
       "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' blob:;"
           + " connect-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
 
+  /** Where tickets are exchanged for the key. */
+  static final String TICKETS = "/api/key";
+
+  private static final String JSON = "application/json";
+
+  /** Time enough for a browser to start on a slow machine. */
+  private static final Duration VALID = Duration.ofMinutes(3);
+
+  /** With the time of {@link System#nanoTime}. */
+  private record Ticket(String word, long made) {}
+
   private final String key;
+  private final AtomicReference<Ticket> tickets = new AtomicReference<>();
 
   private Guard(String key) {
     this.key = key;
@@ -32,9 +47,13 @@ public final class Guard {
 
   /** A guard with a new key. */
   public static Guard create() {
+    return new Guard(word());
+  }
+
+  private static String word() {
     byte[] bytes = new byte[KEY_BYTES];
     new SecureRandom().nextBytes(bytes);
-    return new Guard(Base64.getUrlEncoder().withoutPadding().encodeToString(bytes));
+    return Base64.getUrlEncoder().withoutPadding().encodeToString(bytes);
   }
 
   /** The key of this start. */
@@ -49,7 +68,9 @@ public final class Guard {
    */
   public void check(Context request) {
     answerSafely(request);
-    Set<String> hosts = Set.of("127.0.0.1:" + request.port(), "localhost:" + request.port());
+    // Not request.port(), which is the port that the request says it was sent to.
+    int port = request.req().getLocalPort();
+    Set<String> hosts = Set.of("127.0.0.1:" + port, "localhost:" + port);
     String host = request.header("Host");
     if (host == null || !hosts.contains(host)) {
       throw forbidden("This address is not the workbench's own");
@@ -63,17 +84,53 @@ public final class Guard {
     if (site != null && !site.equals("same-origin") && !(page && site.equals("none"))) {
       throw forbidden("Another page asked for this");
     }
-    if (!page && !hasKey(request)) {
+    if (!page && !request.path().equals(TICKETS) && !hasKey(request)) {
       throw forbidden("The key is missing or from an earlier start");
     }
+    String type = request.contentType();
+    if (request.method() == HandlerType.POST && (type == null || !type.startsWith(JSON))) {
+      // Forms of other pages can send anything but this without asking us first.
+      throw new Refusal(Refusal.Kind.UNUSABLE, "Requests for a change have to be of type JSON.");
+    }
+  }
+
+  /**
+   * A word that gives the key once, within some minutes. It stands in the address that a browser is
+   * started with, since every user of the machine can see with what programs are started. The word
+   * before it no longer gives anything.
+   */
+  public String ticket() {
+    Ticket ticket = new Ticket(word(), System.nanoTime());
+    tickets.set(ticket);
+    return ticket.word();
+  }
+
+  /**
+   * The key, for a ticket.
+   *
+   * @throws Refusal for one that is not the last, has been used, or is too old
+   */
+  String redeemed(String word) {
+    Ticket ticket = tickets.get();
+    boolean good =
+        ticket != null
+            && isSame(word, ticket.word())
+            && System.nanoTime() - ticket.made() < VALID.toNanos()
+            && tickets.compareAndSet(ticket, null);
+    if (!good) {
+      throw forbidden("This address was good for once only, and for some minutes");
+    }
+    return key;
+  }
+
+  private static boolean isSame(String given, String expected) {
+    return MessageDigest.isEqual(
+        given.getBytes(StandardCharsets.UTF_8), expected.getBytes(StandardCharsets.UTF_8));
   }
 
   private boolean hasKey(Context request) {
     String given = request.header("Authorization");
-    return given != null
-        && MessageDigest.isEqual(
-            given.getBytes(StandardCharsets.UTF_8),
-            (SCHEME + key).getBytes(StandardCharsets.UTF_8));
+    return given != null && isSame(given, SCHEME + key);
   }
 
   private static void answerSafely(Context answer) {

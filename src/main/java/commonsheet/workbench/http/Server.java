@@ -1,10 +1,12 @@
 package commonsheet.workbench.http;
 
+import com.fasterxml.jackson.core.JacksonException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import io.javalin.http.HttpResponseException;
 import io.javalin.json.JavalinJackson;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -18,6 +20,10 @@ public final class Server implements AutoCloseable {
 
   /** Much more than any record; a body beyond it is not read. */
   private static final long LARGEST_BODY = 8L * 1024 * 1024;
+
+  /** To requests that none of our pages makes: of an unknown address, or far too large. */
+  private static final String NOT_ANSWERED =
+      "The workbench does not answer such a request; load the page anew.";
 
   private final Javalin javalin;
   private final Guard guard;
@@ -49,18 +55,29 @@ public final class Server implements AutoCloseable {
     config.http.maxRequestSize = LARGEST_BODY;
     config.jsonMapper(new JavalinJackson(json, false));
     config.routes.before(guard::check);
+    config.routes.post(
+        Guard.TICKETS,
+        request ->
+            request.json(Map.of("key", guard.redeemed(Given.of(request).required("ticket")))));
     routes.forEach(each -> each.accept(config.routes));
     config.routes.get("/*", Assets::give);
-    config.routes.exception(Refusal.class, Server::refuse);
-    config.routes.exception(
-        com.fasterxml.jackson.core.JacksonException.class,
+    answerFaults(config.routes);
+  }
+
+  private static void answerFaults(RoutesConfig routes) {
+    routes.exception(Refusal.class, Server::refuse);
+    routes.exception(
+        HttpResponseException.class,
+        (fault, answer) -> refuse(fault.getStatus(), NOT_ANSWERED, Map.of(), answer));
+    routes.exception(
+        JacksonException.class,
         (fault, answer) ->
             refuse(
                 new Refusal(
                     Refusal.Kind.UNUSABLE,
                     "The request could not be understood; load the page anew."),
                 answer));
-    config.routes.exception(
+    routes.exception(
         Exception.class,
         (fault, answer) ->
             refuse(
@@ -68,14 +85,27 @@ public final class Server implements AutoCloseable {
                     Refusal.Kind.UNWRITTEN,
                     "The workbench could not do this ("
                         + fault.getClass().getSimpleName()
-                        + "); nothing was written. Load the page anew."),
+                        + "). Load the page anew: it shows what is in the file."),
                 answer));
   }
 
   private static void refuse(Refusal refusal, Context answer) {
-    Map<String, Object> members = new LinkedHashMap<>(refusal.more());
-    members.put("sentence", refusal.getMessage());
-    answer.status(refusal.status()).json(members);
+    refuse(refusal.status(), refusal.getMessage(), refusal.more(), answer);
+  }
+
+  private static void refuse(
+      int status, String sentence, Map<String, Object> more, Context answer) {
+    Map<String, Object> members = new LinkedHashMap<>(more);
+    members.put("sentence", sentence);
+    answer.status(status).json(members);
+  }
+
+  /**
+   * The address for starting a browser with: it is good once and for some minutes, so that whoever
+   * sees it in the list of programs has nothing of it.
+   */
+  public String addressForOnce() {
+    return "http://" + HOST + ":" + javalin.port() + "/#once=" + guard.ticket();
   }
 
   /** The address to open in a browser, with the key of this start. */

@@ -21,12 +21,16 @@ export class Refused extends Error {
   }
 }
 
-/** Takes the key out of the address, so that it is not shown or copied along. */
-export function takeKey() {
-  const given = /^#key=([\w-]+)/.exec(location.hash);
+/**
+ * Takes the key out of the address, so that it is not shown or copied along. A browser that the
+ * program started has a word there that gives the key once.
+ */
+export async function takeKey() {
+  const [, kind, given] = /^#(key|once)=([\w-]+)/.exec(location.hash) ?? [];
   if (given) {
-    localStorage.setItem(KEY, given[1]);
     history.replaceState(null, '', location.pathname + location.search);
+    const key = kind === 'key' ? given : (await post('/api/key', { ticket: given })).key;
+    localStorage.setItem(KEY, key);
   }
 }
 

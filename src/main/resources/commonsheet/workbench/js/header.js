@@ -20,7 +20,7 @@ export function header({ back, title, detail, actions }) {
       ${
         back
           ? html`<a class="back" href=${back.href}><span aria-hidden="true">←</span> ${back.label}</a>`
-          : html`<a class="mark" href="#folder"><img src="/mark.svg" alt="" />Commonsheet</a>`
+          : html`<a class="home" href="#folder"><img src="/mark.svg" alt="" />Commonsheet</a>`
       }
       <h1>${title}</h1>
       ${detail ? html`<div class="detail">${detail}</div>` : nothing}

@@ -1,9 +1,13 @@
 // Shows the page that the address names, and changes it when the address changes.
 
 import { takeKey } from './api.js';
-import { folderPage } from './folder.js';
+import { differencesPage } from './differences.js';
+import { figurePage } from './figure.js';
+import { folderPage } from './list/page.js';
+import { newPage } from './new.js';
 import { recordPage } from './record.js';
 import { go, route } from './route.js';
+import { tell } from './told.js';
 
 /**
  * A page is started with the parameters of its address and the element to draw in; it gives back
@@ -11,7 +15,13 @@ import { go, route } from './route.js';
  *
  * @type {Object<string, (parameters: URLSearchParams, element: HTMLElement) => (() => void)>}
  */
-const PAGES = { folder: folderPage, record: recordPage };
+const PAGES = {
+  folder: folderPage,
+  new: newPage,
+  differences: differencesPage,
+  record: recordPage,
+  figure: figurePage,
+};
 
 let leave = () => {};
 
@@ -22,9 +32,17 @@ function show() {
     return;
   }
   leave();
-  leave = PAGES[page](parameters, document.getElementById('page')) ?? (() => {});
+  leave = PAGES[page](parameters, freshElement()) ?? (() => {});
 }
 
-takeKey();
+/** What the page before still has on its way is drawn into an element that is gone. */
+function freshElement() {
+  const element = document.createElement('div');
+  element.id = 'page';
+  document.getElementById('page').replaceWith(element);
+  return element;
+}
+
+await takeKey().catch((refused) => tell(refused.message, 'refused'));
 addEventListener('hashchange', show);
 show();

@@ -10,6 +10,7 @@ import { commandsOf } from './record/commands.js';
 import { dropDraft, keptDraft } from './record/draft.js';
 import { Editor } from './record/editor.js';
 import { findingBox } from './record/finding.js';
+import { back, conflictBar, recordHeader } from './record/head.js';
 import { listen } from './record/keys.js';
 import { focusList, partList, showChosen } from './record/list.js';
 import { noSheet } from './record/no-sheet.js';
@@ -41,8 +42,9 @@ class RecordPage {
     this.at = parameters.get('at');
     this.say = saying(this.session, tell);
     this.redraw = () => this.#draw();
+    this.catalogue = () => (this.asked ??= get('/api/catalogue'));
     this.editor = new Editor(this.session, {
-      catalogue: () => get('/api/catalogue'),
+      catalogue: this.catalogue,
       redraw: this.redraw,
       say: this.say,
       mark: (how) => this.sheet.mark(how),
@@ -132,7 +134,7 @@ class RecordPage {
     const { session } = this;
     render(
       html`
-        ${this.#head()} ${session.conflict ? this.#conflict() : nothing}
+        ${recordHeader(session, this.commands)} ${session.conflict ? conflictBar(session, this.editor.isOpen, () => this.#reload()) : nothing}
         <main class="desk whole">
           <section class="sheet" aria-label="Sheet">${session.view.sheet?.found ? nothing : noSheet(session)}</section>
           <div class="split" role="separator" tabindex="0" aria-label="Line between sheet and record"></div>
@@ -144,33 +146,6 @@ class RecordPage {
     this.sheet?.show(session.view, session.chosen, this.editor.draft?.place);
   }
 
-  #head() {
-    const { view } = this.session;
-    const text = (member) => view.cell.find((each) => each.member === member)?.text;
-    const title = [text('maker'), text('model')].filter(Boolean).join(' ') || view.file;
-    const { add, undo, redo, help } = this.commands;
-    return header({
-      back: back(),
-      title,
-      detail: html`<span class="chip" data-state=${view.state}>${view.state}</span>`,
-      actions: html`
-        <button type="button" class="button" @click=${add}>Add a value <kbd>a</kbd></button>
-        <button type="button" class="button plain" aria-disabled=${!view.undo} title=${view.undo ? `Undo: ${view.undo} (Ctrl Z)` : 'Nothing to undo'} @click=${undo}>Undo</button>
-        <button type="button" class="button plain" aria-disabled=${!view.redo} title=${view.redo ? `Redo: ${view.redo} (Ctrl Shift Z)` : 'Nothing to redo'} @click=${redo}>Redo</button>
-        <button type="button" class="button plain" @click=${help}>Keys <kbd>?</kbd></button>
-      `,
-    });
-  }
-
-  #conflict() {
-    return html`
-      <div class="conflict" role="alert">
-        <span><b>${this.session.conflict}</b> Nothing was overwritten${this.editor.isOpen ? ', and what you are typing stays' : ''}.</span>
-        <button type="button" class="button main" @click=${() => this.#reload()}>Load the new state</button>
-      </div>
-    `;
-  }
-
   async #reload() {
     try {
       const changed = await this.session.load();
@@ -179,9 +154,7 @@ class RecordPage {
     } catch (refused) {
       tell(refused.message, 'refused');
     }
-    if (!this.editor.isOpen) {
-      focusList();
-    }
+    (this.editor.isOpen ? this.editor : { focus: focusList }).focus();
   }
 
   #record() {
@@ -189,7 +162,7 @@ class RecordPage {
     return html`
       ${progressBar(session, commands)}
       <div class="record-scroll">
-        ${cellPanel(session, { light: (place) => this.sheet?.light(place), say: this.say })} ${this.#wholeFindings()}
+        ${cellPanel(session, { light: (place) => this.sheet?.light(place), catalogue: this.catalogue, say: this.say })} ${this.#wholeFindings()}
         ${partList(session, {
           derivedShown: this.#derivedShown,
           toggleDerived: () => {
@@ -220,8 +193,4 @@ class RecordPage {
     this.sheet?.leave();
     this.element.removeEventListener('picture', this.redraw);
   }
-}
-
-function back() {
-  return { href: address('folder'), label: 'Records' };
 }

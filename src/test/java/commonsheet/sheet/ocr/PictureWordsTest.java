@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import commonsheet.sheet.Box;
 import commonsheet.sheet.PagePixels;
+import commonsheet.sheet.TextPlace;
 import commonsheet.sheet.Word;
 import java.awt.Color;
 import java.awt.Font;
@@ -134,6 +135,21 @@ class PictureWordsTest {
     Drawing drawing = new Drawing(new Color(0x20, 0x40, 0x90), Color.WHITE);
     drawing.text("Shorefall 21700", 12, 40, 50);
     assertEquals(List.of("Shorefall", "21700"), texts(drawing.words()));
+  }
+
+  @Test
+  void placesThatAreKnownAreReadWithoutTheRest() {
+    Drawing drawing = new Drawing();
+    drawing.text("Nominal voltage", 9, 20, 50);
+    Box number = drawing.text("3.65 V", 9, 120, 50);
+    drawing.graphics.rotate(-Math.PI / 2, 260, 90);
+    drawing.text("42.5 mm", 9, 260, 90);
+    Box upright = new Box(30 + 260 - 6.6, 40 + 90 - 37, 6.7, 37);
+    List<TextPlace> places = List.of(new TextPlace(number, 0), new TextPlace(upright, 90));
+    List<Word> words = OCR.words(drawing.picture(), places);
+    assertEquals("3.65V42.5mm", String.join("", texts(words)));
+    assertEquals(number.x(), words.get(0).box().x(), 0.5);
+    assertEquals(90, words.get(words.size() - 1).turn());
   }
 
   @Test

@@ -26,9 +26,9 @@ export function chosenPanel(session, run, strip) {
           <span class="chip" data-standing=${part.standing}>${standingWord(part)}</span>
           <span class="soft small id">${part.id}</span>
         </header>
-        <p class="reading">
-          ${part.kind === 'curve' ? nothing : html`<strong>${part.value}</strong>`}
-          ${part.conditions ? html`<span class="conditions">${part.conditions}</span>` : nothing}
+        <p class="reading" data-kind=${part.kind}>
+          <strong>${part.value}</strong>
+          ${part.conditions ? html`<span class="given">${part.conditions}</span>` : nothing}
         </p>
         ${strip} ${source(session, part)}
         ${part.original ? html`<p class="original small">${part.original}</p>` : nothing}
@@ -48,24 +48,20 @@ function source(session, part) {
   const where = part.place ? `page ${part.place.page}, ${methodOf(part)}` : methodOf(part);
   return html`<p class="source small">
     ${part.words ? html`<span class="words">“${part.words}”</span>` : nothing} <span class="soft">${where}</span>
-    ${session.view.sheet ? nothing : seen(session, part)}
+    ${part.note ? html`<span class="soft">(${part.note})</span>` : nothing}
   </p>`;
 }
 
-/** Where a value of a record without a sheet was seen. */
-function seen(session, part) {
-  const note = session.view.record.statements.find((each) => each.id === part.id)?.evidence.note;
-  return note ? html`<span class="soft">${note}</span>` : nothing;
-}
-
 function follows(session, part) {
-  const from = part.waitsFor.map((id) => session.part(id)).filter(Boolean);
+  const { evidence } = session.view.record.statements.find((each) => each.id === part.id) ?? {};
+  const from = (evidence?.from ?? []).map((id) => session.part(id)).filter(Boolean);
   return html`<p class="small">
     Computed from
     ${from.map(
       (each, i) =>
         html`${i ? ', ' : nothing}<button type="button" class="link" @click=${() => session.choose(each.id)}>${nameOf(each)}</button>`,
-    )}${from.length ? nothing : 'other values'}; settled when these are.
+    )}${from.length ? nothing : 'other values'}; settled when these are${part.settled ? ', and they are' : nothing}.
+    ${part.note ? html`<span class="soft">(${part.note})</span>` : nothing}
   </p>`;
 }
 
@@ -79,7 +75,7 @@ function buttons(session, part, run) {
   return html`
     <div class="buttons deeds">
       ${part.standing === 'confirmed'
-        ? html`<button type="button" class="button main" @click=${run.nextUnsettled}>Next to settle <kbd>n</kbd></button>`
+        ? html`<button type="button" class="button" @click=${run.nextUnsettled}>Next open <kbd>n</kbd></button>`
         : html`<button type="button" class="button main" aria-disabled=${busy} @click=${run.confirm}>Confirm <kbd>c</kbd></button>`}
       <button type="button" class="button" @click=${run.edit}>Correct <kbd>e</kbd></button>
       <button type="button" class="button" @click=${run.reject}>Reject <kbd>x</kbd></button>

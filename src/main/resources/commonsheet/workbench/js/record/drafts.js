@@ -35,8 +35,13 @@ export function correcting(part, record, catalogue) {
   });
 }
 
-/** A draft of a value that was not read. */
-export function adding() {
+/**
+ * A draft of a value that was not read.
+ *
+ * @param {{where?: string, when?: string}} source of the record: where its values were seen, when
+ *     there is no sheet
+ */
+export function adding(source) {
   return started({
     id: null,
     kind: 'statement',
@@ -46,8 +51,8 @@ export function adding() {
     label: '',
     conditions: [],
     place: null,
-    where: '',
-    when: new Date().toISOString().slice(0, 10),
+    where: source.where ?? '',
+    when: source.when ?? new Date().toISOString().slice(0, 10),
     remark: '',
   });
 }
@@ -105,6 +110,9 @@ function addition(draft, bySheet) {
   if (!draft.typed.trim()) {
     throw new Error('Type the value, such as 3350 mAh.');
   }
+  if (bySheet && !draft.place) {
+    throw new Error('Show where it stands on the sheet: draw a box around it or choose its words.');
+  }
   if (!bySheet && !draft.where.trim()) {
     throw new Error('Say where you saw the value: a page of the web, a label.');
   }
@@ -115,7 +123,7 @@ function addition(draft, bySheet) {
   if (draft.place) {
     deed.place = draft.place;
   }
-  if (draft.where.trim()) {
+  if (!bySheet) {
     deed.seen = { where: draft.where.trim(), when: draft.when };
   }
   return remarked(deed, draft);

@@ -2,7 +2,7 @@
 
 import { html, nothing } from '/lit/lit-html.js';
 import { severityWord } from './list.js';
-import { nameOf } from './parts.js';
+import { inWords, nameOf } from './parts.js';
 
 /**
  * @param {object} finding
@@ -29,13 +29,18 @@ export function findingBox(finding, answers, beside) {
               ${beside ? html`<button type="button" class="button" @click=${() => answers.mend(beside)}>Mend</button>` : nothing}
             `
           : nothing}
-        ${others.map(
-          (each) =>
-            html`<button type="button" class="button plain" @click=${() => (beside ? answers.show(each.id) : answers.mend(each.id))}>
-              ${beside ? 'See' : 'Mend'} ${nameOf(each)}
-            </button>`,
-        )}
+        ${beside ? nothing : others.map((each) => html`<button type="button" class="button" @click=${() => answers.mend(each.id)}>Mend ${nameOf(each)}</button>`)}
       </div>
+      ${beside && others.length ? alsoAbout(others, answers) : nothing}
     </div>
   `;
+}
+
+function alsoAbout(others, answers) {
+  return html`<p>
+    Also about
+    ${others.map(
+      (each, i) => html`${i ? ', ' : nothing}<button type="button" class="link" @click=${() => answers.show(each.id)}>${inWords(each)}</button>`,
+    )}
+  </p>`;
 }

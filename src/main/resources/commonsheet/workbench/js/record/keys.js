@@ -64,6 +64,9 @@ export const KEYS = [
 ];
 
 const PLAIN = new Map(KEYS.flatMap((group) => group.keys).map((each) => [each.key, each.run]));
+
+// The same key without Shift on many keyboards.
+PLAIN.set('=', 'larger');
 const STEPS = new Set(['ArrowDown', 'ArrowUp', 'Home', 'End']);
 
 /** Whether single letters act. */

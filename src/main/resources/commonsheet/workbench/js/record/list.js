@@ -3,7 +3,7 @@
 
 import { html, nothing } from '/lit/lit-html.js';
 import { repeat } from '/lit/directives/repeat.js';
-import { findingsOf, grouped } from './parts.js';
+import { findingsOf, grouped, inWords } from './parts.js';
 
 /** Id of the list's element, to which the focus returns. */
 export const LIST = 'parts';
@@ -77,19 +77,26 @@ function row(session, part) {
       <span class="name">
         ${part.name}${part.kind === 'curve' || !part.statistic ? nothing : html` <span class="statistic">${part.statistic}</span>`}
       </span>
-      <span class="value">${part.kind === 'curve' ? (part.label ?? part.value) : part.value}</span>
+      <span class="value">${part.kind === 'curve' ? (part.typed ?? '') : part.value}</span>
       <span class="standing"><span class="chip" data-standing=${part.standing}>${waiting ? 'saving …' : standingWord(part)}</span></span>
       <span class="under">
-        ${part.conditions ? html`<span class="conditions">${part.conditions}</span>` : nothing}
+        ${part.conditions ? html`<span class="given">${part.conditions}</span>` : nothing}
+        ${part.kind === 'curve' ? html`<span>${part.value}</span>` : nothing}
         ${part.words && part.kind !== 'curve' ? html`<span class="words">“${part.words}”</span>` : nothing}
         ${part.original ? html`<span class="original">${part.original}</span>` : nothing}
       </span>
       ${part.settled ? nothing : part.doubts.map((each) => html`<span class="aside doubt"><b>Doubt</b> ${each}</span>`)}
       ${open.map(
-        (each) => html`<span class="aside" data-severity=${each.severity}><b>${severityWord(each)}</b> ${each.message}</span>`,
+        (each) => html`<span class="aside" data-severity=${each.severity}><b>${severityWord(each)}</b> ${messageAt(session, each, part)}</span>`,
       )}
     </div>
   `;
+}
+
+/** What a finding says, once; at the others that it is about, where that stands. */
+function messageAt({ view }, finding, part) {
+  const first = view.parts.find((each) => finding.about.includes(each.id));
+  return first === part ? finding.message : `as at ${inWords(first)}`;
 }
 
 /** The word for where a part stands. */

@@ -7,11 +7,12 @@ import { nameOf } from './parts.js';
 /** @param {import('./session.js').Session} session */
 export function noSheet(session) {
   const { view } = session;
-  const title = view.sheet ? `${view.sheet.file} is not at hand` : (view.record.source?.title ?? 'No sheet');
+  const { title: seenOn, where, when } = view.record.source ?? {};
+  const title = view.sheet ? 'The sheet cannot be shown' : (seenOn ?? 'No sheet');
   return html`
-    <div class="no-sheet">
+    <div class="no-sheet" tabindex="0" role="region" aria-label="What is known of the sheet">
       <h2>${title}</h2>
-      ${view.sheet ? html`<p>${asSentence(view.sheet.reason)}</p>` : html`<p class="soft">This record was not read from a sheet. Each value stands with where it was seen.</p>`}
+      ${view.sheet ? html`<p>${asSentence(view.sheet.reason)}</p>` : html`<p>Seen: ${[where, when].filter(Boolean).join(', ')}. This record has no sheet; each value stands with where it was seen.</p>`}
       <table>
         <caption class="heard">What is known of where each value stands</caption>
         <thead>
@@ -24,7 +25,7 @@ export function noSheet(session) {
               (each) => html`
                 <tr class=${each.id === session.chosen ? 'chosen' : ''} @click=${() => session.choose(each.id, 'sheet')}>
                   <th scope="row">${nameOf(each)}</th>
-                  <td>${each.words ? html`<span class="words">“${each.words}”</span>` : nothing} ${view.sheet ? nothing : seen(session, each)}</td>
+                  <td>${each.words ? html`<span class="words">“${each.words}”</span>` : nothing} ${view.sheet ? nothing : each.note}</td>
                   ${view.sheet ? html`<td>${each.place?.page ?? ''}</td>` : nothing}
                 </tr>
               `,
@@ -33,10 +34,6 @@ export function noSheet(session) {
       </table>
     </div>
   `;
-}
-
-function seen(session, part) {
-  return session.view.record.statements.find((each) => each.id === part.id)?.evidence.note ?? nothing;
 }
 
 function asSentence(text) {

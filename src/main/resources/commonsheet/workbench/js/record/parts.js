@@ -3,7 +3,7 @@
 /** What a part is called: "Capacity, minimum", "Discharge curve 0.2C". */
 export function nameOf(part) {
   if (part.kind === 'curve') {
-    return part.label ? `${part.name} ${part.label}` : part.name;
+    return part.typed ? `${part.name} ${part.typed}` : part.name;
   }
   return part.statistic ? `${part.name}, ${part.statistic}` : part.name;
 }
@@ -66,8 +66,8 @@ export function changedParts(before, after) {
   return after.parts.filter((each) => !each.derived && old.get(each.id) !== asText(each));
 }
 
-function asText({ value, statistic, conditions, standing, doubts, label }) {
-  return JSON.stringify([value, statistic, conditions, standing, doubts, label]);
+function asText({ value, typed, statistic, conditions, standing, doubts }) {
+  return JSON.stringify([value, typed, statistic, conditions, standing, doubts]);
 }
 
 /** The findings that concern a part. */
@@ -82,13 +82,12 @@ export function wholeFindings(view) {
 }
 
 const METHODS = {
-  'table-cell': 'from a table',
-  'text-line': 'from a line of text',
-  'vector-curve': 'from the lines of the chart',
-  'colour-trace': 'from the colours of the chart',
-  'hand-placed': 'placed by hand',
-  measured: 'measured',
-  'typed-in': 'typed in',
+  'table cell': 'from a table',
+  'text line': 'from a line of text',
+  'vector curve': 'from the lines of the chart',
+  'colour trace': 'from the colours of the chart',
+  'hand placed': 'placed by hand',
+  'typed in': 'typed in by a person',
   derived: 'computed',
 };
 

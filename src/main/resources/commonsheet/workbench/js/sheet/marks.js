@@ -22,10 +22,11 @@ const MARGIN = 2;
 export function pageMarks(parts, page, { chosen, lit, hits, hit, choose }) {
   const here = parts.filter((each) => each.place?.page === page.page);
   const curves = here.filter((each) => each.trace);
-  const boxes = here.filter((each) => !each.trace);
+  // A frame around a whole chart lies beneath all others, which could not be chosen else.
+  const boxes = here.filter((each) => !each.trace).sort((a, b) => (b.kind === 'curve') - (a.kind === 'curve'));
   const isLit = (part) => part === chosen || Boolean(chosen?.waitsFor.includes(part.id));
   return html`
-    ${hits.map((each) => html`<span class="hit" data-current=${each === hit} ${placed(over(each.box, page, 1))}></span>`)}
+    ${hits.map((each) => (each.boxes ?? [each.box]).map((box) => html`<span class="hit" data-current=${each === hit} ${placed(over(box, page, 1))}></span>`))}
     ${lit?.page === page.page ? html`<span class="pointed" ${placed(over(lit.box, page, MARGIN))}></span>` : nothing}
     ${curves.length ? traces(curves, page, isLit, choose, chosen) : nothing}
     ${repeat(
@@ -35,6 +36,7 @@ export function pageMarks(parts, page, { chosen, lit, hits, hit, choose }) {
         <button
           type="button"
           class="mark"
+          data-part=${each.id}
           tabindex="-1"
           data-standing=${each.standing}
           data-chosen=${isLit(each)}
@@ -55,6 +57,16 @@ function among(boxes, mark, chosen) {
   return shared[(shared.indexOf(chosen) + 1) % shared.length];
 }
 
+/** Traces are long and drawn often; a trace that has changed is another array. */
+const written = new WeakMap();
+
+function pointsOf(trace) {
+  if (!written.has(trace)) {
+    written.set(trace, trace.map((point) => point.join()).join(' '));
+  }
+  return written.get(trace);
+}
+
 function traces(curves, page, isLit, choose, chosen) {
   const chart = chosen?.trace && chosen.place.page === page.page ? chosen.place.box : null;
   return html`
@@ -64,7 +76,7 @@ function traces(curves, page, isLit, choose, chosen) {
         [...curves].sort((a, b) => isLit(a) - isLit(b)),
         (each) => each.id,
         (each) => {
-          const points = each.trace.map((point) => point.join()).join(' ');
+          const points = pointsOf(each.trace);
           return svg`
             <g class="trace" data-standing=${each.standing} data-chosen=${isLit(each)} @click=${() => choose(each.id)}>
               <title>${nameOf(each)}</title>

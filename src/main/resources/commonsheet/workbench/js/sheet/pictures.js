@@ -2,12 +2,13 @@
 // anew when it is enlarged, let go when it is far away.
 
 import { picture } from '../api.js';
+import { Detail } from './detail.js';
 
 /** Pixels; a picture serves for all widths up to its own, so that small changes ask for nothing. */
-const STEP = 240;
+const STEP = 320;
 
-/** Beyond this a picture costs more than it shows: 30 million pixels of an A4 page. */
-const WIDEST = 4560;
+/** Pixels; beyond this only the part in sight is asked for, see detail.js. */
+const WIDEST = 2560;
 
 const SETTLE = 140;
 
@@ -26,6 +27,7 @@ export class Pictures {
     this.file = file;
     this.scroller = scroller;
     this.pages = new Map(pages.map((each) => [each.page, each]));
+    this.detail = new Detail(file, scroller, this.pages, WIDEST);
     this.observer = new IntersectionObserver((entries) => this.#noticed(entries), { root: scroller, rootMargin: '60% 0px' });
     scroller.querySelectorAll('.sheet-page').forEach((each) => this.observer.observe(each));
   }
@@ -43,6 +45,7 @@ export class Pictures {
 
   /** Asks for wider pictures where they are now shown larger. */
   sharpen() {
+    this.detail.refresh();
     clearTimeout(this.#timer);
     this.#timer = setTimeout(() => this.#near.forEach((each) => this.#ask(each)), SETTLE);
   }
@@ -104,6 +107,7 @@ export class Pictures {
   /** Lets all go. */
   leave() {
     clearTimeout(this.#timer);
+    this.detail.leave();
     this.observer.disconnect();
     this.#near.forEach((each) => this.#letGo(each));
   }

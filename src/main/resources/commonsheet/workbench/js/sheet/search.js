@@ -21,6 +21,8 @@ export class Search {
     this.file = file;
     this.sheet = sheet;
     this.state = '';
+    this.unread = [];
+    this.reading = false;
   }
 
   /** The hit that is gone to. */
@@ -53,12 +55,25 @@ export class Search {
     }
     this.#hits = found.hits;
     this.#at = 0;
+    this.unread = found.unread ?? [];
     this.state = found.refused ? found.refused.message : text ? this.#found() : '';
     this.#show();
   }
 
   #found() {
     return this.#hits.length ? `${this.#at + 1} of ${this.#hits.length}` : 'not found';
+  }
+
+  /** Has the words of a page that is a picture recognised, and searches again. */
+  async #read() {
+    if (this.reading) {
+      return;
+    }
+    this.reading = true;
+    this.sheet.redraw();
+    await get('/api/place/words', { file: this.file, page: this.unread[0] }).catch(() => null);
+    this.reading = false;
+    await this.#ask();
   }
 
   #step(by) {
@@ -112,6 +127,11 @@ export class Search {
           @keydown=${(event) => this.#key(event)}
         />
         <span class="count small soft" role="status">${this.state}</span>
+        ${this.state && this.unread.length
+          ? html`<button type="button" class="button plain" title="Pages whose words are not recognised yet: ${this.unread.join(', ')}" @click=${() => this.#read()}>
+              ${this.reading ? 'Recognising …' : `Recognise page ${this.unread[0]}`}
+            </button>`
+          : nothing}
         ${this.#hits.length > 1
           ? html`
               <button type="button" class="button plain" aria-label="Hit before" title="Hit before (Shift Enter)" @click=${() => this.#step(-1)}>↑</button>

@@ -7,6 +7,7 @@ import { drawBox } from './drawing.js';
 import { pageMarks } from './marks.js';
 import { Pictures } from './pictures.js';
 import { Search } from './search.js';
+import { bringIntoSight, middleInSight } from './sight.js';
 import { tools } from './tools.js';
 import { chooseWords } from './words.js';
 import { Zoom } from './zoom.js';
@@ -48,10 +49,11 @@ export class Sheet {
     this.#draw();
     if (!this.zoom && this.scroller) {
       this.pictures = new Pictures(this.file, this.scroller, view.sheet.pages);
-      this.zoom = new Zoom(this.scroller, view.sheet.pages, () => {
+      const changed = () => {
         this.pictures.sharpen();
         this.#draw();
-      });
+      };
+      this.zoom = new Zoom(this.scroller, view.sheet.pages, changed, () => this.#looked());
       this.scroller.addEventListener('scroll', () => this.#noticePage(), { passive: true });
     }
   }
@@ -137,24 +139,17 @@ export class Sheet {
     }
   }
 
-  /** Scrolls as little as is needed for a place to stand well within sight. */
-  #scrollTo({ page, box }) {
-    const element = this.pageElement(page);
-    if (!element || !this.zoom) {
-      return;
+  #scrollTo(place) {
+    const element = this.pageElement(place.page);
+    if (element && this.zoom) {
+      bringIntoSight(place.box, element, this.scroller, this.zoom.scale);
     }
-    const { scroller } = this;
-    const scale = this.zoom.scale;
-    const [x, y, width, height] = box.map((each) => each * scale);
-    const left = element.offsetLeft + x;
-    const top = element.offsetTop + y;
-    const outside = (start, size, from, room) => start < from + 0.1 * room || start + size > from + 0.9 * room;
-    if (outside(top, height, scroller.scrollTop, scroller.clientHeight)) {
-      scroller.scrollTop = top + height / 2 - scroller.clientHeight / 2;
-    }
-    if (outside(left, width, scroller.scrollLeft, scroller.clientWidth)) {
-      scroller.scrollLeft = left + width / 2 - scroller.clientWidth / 2;
-    }
+  }
+
+  #looked() {
+    const place = this.#part(this.#chosen)?.place;
+    const element = place && this.pageElement(place.page);
+    return element ? middleInSight(place.box, element, this.scroller, this.zoom.scale) : null;
   }
 
   #draw() {

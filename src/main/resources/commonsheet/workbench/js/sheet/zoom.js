@@ -14,8 +14,10 @@ export class Zoom {
    * @param {HTMLElement} scroller around the pages
    * @param {Array<{width: number, height: number}>} pages in points
    * @param {() => void} changed
+   * @param {() => number[]|null} looked where in the scroller the chosen place is, when it is in sight
    */
-  constructor(scroller, pages, changed) {
+  constructor(scroller, pages, changed, looked) {
+    this.looked = looked;
     this.scroller = scroller;
     this.widest = Math.max(...pages.map((each) => each.width));
     this.tallest = Math.max(...pages.map((each) => each.height));
@@ -38,11 +40,11 @@ export class Zoom {
   }
 
   larger() {
-    this.#about(this.scale * STEP);
+    this.#about(this.scale * STEP, ...this.#middle());
   }
 
   smaller() {
-    this.#about(this.scale / STEP);
+    this.#about(this.scale / STEP, ...this.#middle());
   }
 
   fitWidth() {
@@ -70,7 +72,7 @@ export class Zoom {
   }
 
   /** Changes the scale so that what lies under a point of the window stays there. */
-  #about(scale, x = this.scroller.clientWidth / 2, y = this.scroller.clientHeight / 2) {
+  #about(scale, x, y) {
     const { scroller } = this;
     this.#fit = null;
     const before = this.scale;
@@ -79,6 +81,10 @@ export class Zoom {
     this.#apply(scale);
     scroller.scrollLeft = (left * this.scale) / before - x;
     scroller.scrollTop = (top * this.scale) / before - y;
+  }
+
+  #middle() {
+    return this.looked() ?? [this.scroller.clientWidth / 2, this.scroller.clientHeight / 2];
   }
 
   #apply(scale) {
