@@ -151,7 +151,7 @@ class HiddenRateTest {
 
   /**
    * The five curves of slide_kokam follow no smooth law: that of 1C stands some 40 mV below what
-   * the other four agree on (28, 66, 12 and 21 mΩ from each to the next at half of the charge), so
+   * the other four agree on (32, 68, 10 and 20 mΩ from each to the next at half of the charge), so
    * that no line through some of them meets the others.
    */
   @Test
