@@ -12,11 +12,6 @@ final class SecondReading {
   /** A word no longer than this may be a unit or a relation. */
   private static final int SHORT = 3;
 
-  /**
-   * Confidence below which a word makes its value unsure anyhow, whatever a second reading says.
-   */
-  private static final double DOUBTED = 0.9;
-
   /** Widest gap between words that are read as one, in their height: about three spaces. */
   private static final double WIDEST_GAP = 1.2;
 
