@@ -143,6 +143,15 @@ class ArchitectureTest {
           .resideInAPackage("picocli..");
 
   @ArchTest
+  static final ArchRule onlyTheWorkbenchKnowsItsServer =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("commonsheet.workbench..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("io.javalin..", "jakarta.servlet..", "org.eclipse.jetty..");
+
+  @ArchTest
   static final ArchRule onlyCliPrints =
       noClasses()
           .that()

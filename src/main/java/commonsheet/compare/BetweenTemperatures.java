@@ -54,7 +54,8 @@ final class BetweenTemperatures {
         warmer,
         share,
         mixed(colder.capacity().value(), warmer.capacity().value(), share),
-        mixed(colder.energy().value(), warmer.energy().value(), share));
+        mixed(colder.energy().value(), warmer.energy().value(), share),
+        Openness.WIDE);
   }
 
   private static double mixed(double one, double two, double share) {

@@ -6,6 +6,7 @@ import commonsheet.discharge.Estimate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * A discharge at one current and temperature down to the cut-off asked for: traced, or put between
@@ -36,13 +37,6 @@ record Discharge(
     double voltageError,
     List<String> doubts,
     boolean between) {
-  /**
-   * How far a value between two others may be off, as a share of the gap between them when it lies
-   * half-way, and less towards either. Chosen so that the hidden rates of measured cells lie within
-   * it (docs/compare.md, how the figures are computed).
-   */
-  private static final double SHARE_OF_GAP = 0.4;
-
   Discharge {
     from = List.copyOf(from);
     curves = List.copyOf(curves);
@@ -128,9 +122,11 @@ record Discharge(
    * @param share of the second, 0 to 1
    * @param capacity at that place by way of the capacities alone, in A.h
    * @param energy likewise, in W.h
+   * @param open how far what lies between may be off
    */
   static Discharge between(
-      Discharge one, Discharge two, double share, double capacity, double energy) {
+      Discharge one, Discharge two, double share, double capacity, double energy, Openness open) {
+    double most = Openness.at(share);
     ProfileBetween profile = new ProfileBetween(one.profile, two.profile, share);
     double charge = profile.end();
     double work = profile.energyTo(charge);
@@ -146,19 +142,38 @@ record Discharge(
         one.current + share * (two.current - one.current),
         mixed(one.temperature, two.temperature, share),
         profile,
-        bounded(one.capacity, two.capacity, share, given, Math.abs(capacity - charge) / 2),
-        bounded(one.energy, two.energy, share, delivered, Math.abs(energy - work) / 2),
-        widened(one.meanVoltage, two.meanVoltage, share, mean, apart),
+        bounded(
+            one.capacity,
+            two.capacity,
+            share,
+            given,
+            Math.hypot(
+                Math.abs(capacity - charge) / 2,
+                open.capacity() * most * one.gap(two, Discharge::capacity))),
+        bounded(
+            one.energy,
+            two.energy,
+            share,
+            delivered,
+            Math.hypot(
+                Math.abs(energy - work) / 2,
+                open.energy() * most * one.gap(two, Discharge::energy))),
+        widened(
+            one.meanVoltage,
+            two.meanVoltage,
+            share,
+            mean,
+            Math.hypot(apart, open.voltage() * most * one.gap(two, Discharge::meanVoltage))),
         Math.max(one.voltageError, two.voltageError)
-            + openness(share) * Math.abs(one.meanVoltage.value() - two.meanVoltage.value()),
+            + open.voltage() * most * one.gap(two, Discharge::meanVoltage),
         joined(one.doubts, two.doubts),
         true);
   }
 
   /** Within the bounds of both, since what lies between two neighbours is taken to be monotone. */
   private static Estimate bounded(
-      Estimate one, Estimate two, double share, double value, double apart) {
-    Estimate wide = widened(one, two, share, value, apart);
+      Estimate one, Estimate two, double share, double value, double open) {
+    Estimate wide = widened(one, two, share, value, open);
     return new Estimate(
         value,
         Math.min(value, Math.max(wide.low(), Math.min(one.low(), two.low()))),
@@ -166,8 +181,7 @@ record Discharge(
   }
 
   private static Estimate widened(
-      Estimate one, Estimate two, double share, double value, double apart) {
-    double open = Math.hypot(apart, openness(share) * Math.abs(one.value() - two.value()));
+      Estimate one, Estimate two, double share, double value, double open) {
     double below =
         one.value() - one.low() + share * (two.value() - two.low() - one.value() + one.low());
     double above =
@@ -175,8 +189,8 @@ record Discharge(
     return new Estimate(value, value - Math.hypot(below, open), value + Math.hypot(above, open));
   }
 
-  private static double openness(double share) {
-    return SHARE_OF_GAP * 4 * share * (1 - share);
+  private double gap(Discharge other, Function<Discharge, Estimate> kind) {
+    return Math.abs(kind.apply(this).value() - kind.apply(other).value());
   }
 
   private static Double mixed(Double one, Double two, double share) {

@@ -39,6 +39,23 @@ public final class DischargeFamily {
     return new CellFigures(record, condition.under(load), figures);
   }
 
+  /**
+   * Delivered capacity and energy at one constant current, and their mean voltage: the same as
+   * {@link #under} gives, without the measures that need more.
+   *
+   * @param current in A, above 0
+   */
+  public Map<Measure, Figure> delivered(double current) {
+    Delivery delivery = deliveries.at(current);
+    return Map.of(
+        Measure.DELIVERED_CAPACITY,
+        delivery.capacity(),
+        Measure.DELIVERED_ENERGY,
+        delivery.energy(),
+        Measure.MEAN_VOLTAGE,
+        delivery.meanVoltage());
+  }
+
   /** The look-up grid over the digitised currents; nothing where fewer than two curves serve. */
   public Optional<VoltageTable> voltageTable() {
     return members().size() < 2

@@ -14,13 +14,22 @@ final class RateFamily {
   private final MonotoneCubic capacities;
   private final MonotoneCubic energies;
 
+  /** Found out when something between the members is first asked for, which is not always. */
+  private Openness open;
+
   /**
-   * A family.
+   * A family that tells by itself how far off may be what lies between its members.
    *
    * @param members by ascending current, at least one
    */
   RateFamily(List<Discharge> members) {
+    this(members, null);
+  }
+
+  /** A family of which it is known how far off may be what lies between its members. */
+  RateFamily(List<Discharge> members, Openness open) {
     this.members = List.copyOf(members);
+    this.open = open;
     if (members.size() < 2) {
       capacities = null;
       energies = null;
@@ -73,7 +82,8 @@ final class RateFamily {
     Discharge one = members.get(next - 1);
     Discharge two = members.get(next);
     double share = (current - one.current()) / (two.current() - one.current());
-    return Discharge.between(one, two, share, capacities.at(current), energies.at(current));
+    open = open == null ? Openness.of(members) : open;
+    return Discharge.between(one, two, share, capacities.at(current), energies.at(current), open);
   }
 
   /** Whether more current gives less, as far as the curves can tell. */

@@ -99,6 +99,33 @@ public record Settling(Person person, Instant at) {
         record.withStatements(statements), ReviewStep.Kind.ADDED, List.of(id), null, remark);
   }
 
+  /**
+   * Puts curves as the person drew them in place of those that were read, and adds new ones.
+   *
+   * @param changed each with the id of one of the record and what was read before
+   * @param added without ids; each gets the next free one
+   */
+  public CellRecord drawn(
+      CellRecord record, List<Curve> changed, List<Curve> added, String remark) {
+    List<Curve> curves = new ArrayList<>();
+    for (Curve curve : record.curves()) {
+      curves.add(changed.stream().filter(c -> c.id().equals(curve.id())).findFirst().orElse(curve));
+    }
+    int last = curves.stream().mapToInt(c -> Integer.parseInt(c.id().substring(1))).max().orElse(0);
+    List<String> ids = new ArrayList<>();
+    for (Curve curve : added) {
+      last++;
+      ids.add("c" + last);
+      curves.add(curve.named("c" + last));
+    }
+    CellRecord after = record.withCurves(curves);
+    if (!changed.isEmpty()) {
+      List<String> about = changed.stream().map(Curve::id).toList();
+      after = stepped(after, ReviewStep.Kind.CORRECTED, about, null, remark);
+    }
+    return ids.isEmpty() ? after : stepped(after, ReviewStep.Kind.ADDED, ids, null, remark);
+  }
+
   /** Puts another name, chemistry, form … of the cell in place of what was read. */
   public CellRecord corrected(CellRecord record, CellMember member, String text) {
     Cell cell = record.cell();

@@ -4,6 +4,8 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import commonsheet.workbench.desk.Desk;
 import commonsheet.workbench.desk.DeskRoutes;
+import commonsheet.workbench.figure.FigureRoutes;
+import commonsheet.workbench.figure.Tracers;
 import commonsheet.workbench.folder.Folder;
 import commonsheet.workbench.folder.FolderRoutes;
 import commonsheet.workbench.folder.Sheets;
@@ -45,7 +47,8 @@ public final class Workbench implements AutoCloseable {
               List.of(
                   new FolderRoutes(folder, settings.layouts())::add,
                   new DeskRoutes(desk)::add,
-                  places.routes()::add)),
+                  places.routes()::add,
+                  new FigureRoutes(folder, sheets, new Tracers(places), desk)::add)),
           places);
     } catch (JavalinException taken) {
       places.close();

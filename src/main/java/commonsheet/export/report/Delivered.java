@@ -1,11 +1,11 @@
 package commonsheet.export.report;
 
-import commonsheet.compare.CellFigures;
 import commonsheet.compare.DischargeFamily;
+import commonsheet.compare.DischargeLine;
 import commonsheet.compare.Figure;
-import commonsheet.compare.Load;
 import commonsheet.compare.Measure;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeSet;
 
 /**
@@ -21,9 +21,9 @@ public record Delivered(double current, boolean digitised, Figure capacity, Figu
   private static final int PARTS = 4;
 
   /** From the lowest to the highest digitised current; nothing where there are no curves. */
-  static List<Delivered> across(DischargeFamily family) {
+  static List<Delivered> across(DischargeFamily family, List<DischargeLine> lines) {
     TreeSet<Double> digitised = new TreeSet<>();
-    family.lines().forEach(line -> digitised.add(line.current()));
+    lines.forEach(line -> digitised.add(line.current()));
     TreeSet<Double> currents = new TreeSet<>(digitised);
     for (double current : digitised) {
       Double next = digitised.higher(current);
@@ -37,11 +37,11 @@ public record Delivered(double current, boolean digitised, Figure capacity, Figu
   }
 
   private static Delivered at(double current, boolean digitised, DischargeFamily family) {
-    CellFigures figures = family.under(Load.constant(current));
+    Map<Measure, Figure> figures = family.delivered(current);
     return new Delivered(
         current,
         digitised,
-        figures.figure(Measure.DELIVERED_CAPACITY),
-        figures.figure(Measure.DELIVERED_ENERGY));
+        figures.get(Measure.DELIVERED_CAPACITY),
+        figures.get(Measure.DELIVERED_ENERGY));
   }
 }

@@ -12,20 +12,31 @@ import java.util.stream.Stream;
  * A shortlist with what its charts show.
  *
  * @param shortlist what was compared
- * @param cells its contenders in the same order
+ * @param cells its contenders in the same order, or the first of them
+ * @param compared how many there are in all
  */
-public record Report(Shortlist shortlist, List<ReportedCell> cells) {
+public record Report(Shortlist shortlist, List<ReportedCell> cells, int compared) {
   public Report {
     cells = List.copyOf(cells);
   }
 
-  /** Gathers the curves of every cell and what it delivers between their currents. */
+  /** A report that tells of every cell. */
+  Report(Shortlist shortlist, List<ReportedCell> cells) {
+    this(shortlist, cells, cells.size());
+  }
+
+  /** Gathers what is told of every cell. */
   public static Report of(Shortlist shortlist) {
     List<ReportedCell> cells = new ArrayList<>();
     for (Contender contender : shortlist.contenders()) {
       cells.add(ReportedCell.of(cells.size() + 1, contender));
     }
     return new Report(shortlist, cells);
+  }
+
+  /** The same of the first cells in rank only. */
+  Report ofFirst(int most) {
+    return cells.size() <= most ? this : new Report(shortlist, cells.subList(0, most), compared);
   }
 
   Condition condition() {

@@ -180,13 +180,13 @@ final class ReportCharts {
 
   /** Which cells are not in the charts, in words. */
   private String left() {
-    int missing = report.cells().size() - looks.size();
+    int missing = report.compared() - looks.size();
     return missing == 0
         ? ""
         : " Shown are "
             + looks.size()
             + " of "
-            + report.cells().size()
+            + report.compared()
             + " cells: the first in rank that there is something to show of.";
   }
 

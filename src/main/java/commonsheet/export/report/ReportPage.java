@@ -22,6 +22,9 @@ final class ReportPage {
   private static final String STYLE = resource("report.css");
   private static final String SCRIPT = resource("report.js");
 
+  /** With more cells than this a browser takes seconds to sort the table. */
+  static final int MOST_CELLS = 250;
+
   private final Report report;
   private final ReportCharts charts;
   private final Footnotes notes = new Footnotes();
@@ -34,7 +37,7 @@ final class ReportPage {
 
   /** The text of the page. */
   static String of(Report report) {
-    ReportPage page = new ReportPage(report);
+    ReportPage page = new ReportPage(report.ofFirst(MOST_CELLS));
     page.write();
     return page.out.toString();
   }
@@ -84,6 +87,15 @@ final class ReportPage {
     out.leaf("p", "lead", ShortlistWords.outcome(report.shortlist()));
     out.leaf("p", String.join(" ", ShortlistWords.asked(report.shortlist())));
     out.leaf("p", "quiet", ConditionWords.tolerance(report.condition()));
+    if (report.cells().size() < report.compared()) {
+      out.leaf(
+          "p",
+          "This page shows the first "
+              + report.cells().size()
+              + " of "
+              + report.compared()
+              + " cells in rank; a table of all is written by --format csv or xlsx.");
+    }
     caution();
   }
 

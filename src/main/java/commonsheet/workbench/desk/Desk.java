@@ -60,9 +60,14 @@ public final class Desk {
     return opened(file).record();
   }
 
-  /** The version of a file as it is now. */
+  /** The version of a file as it is now, whatever it holds. */
   String version(String file) {
-    return opened(file).version();
+    try {
+      return RecordStore.versionOf(Files.readAllBytes(folder.record(file)));
+    } catch (IOException unreadable) {
+      throw new Refusal(
+          Refusal.Kind.UNWRITTEN, file + " cannot be read; check that it is a file you may read.");
+    }
   }
 
   /**

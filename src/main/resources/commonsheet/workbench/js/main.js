@@ -2,6 +2,7 @@
 
 import { takeKey } from './api.js';
 import { differencesPage } from './differences.js';
+import { figurePage } from './figure.js';
 import { folderPage } from './list/page.js';
 import { newPage } from './new.js';
 import { recordPage } from './record.js';
@@ -19,6 +20,7 @@ const PAGES = {
   new: newPage,
   differences: differencesPage,
   record: recordPage,
+  figure: figurePage,
 };
 
 let leave = () => {};
@@ -30,7 +32,15 @@ function show() {
     return;
   }
   leave();
-  leave = PAGES[page](parameters, document.getElementById('page')) ?? (() => {});
+  leave = PAGES[page](parameters, freshElement()) ?? (() => {});
+}
+
+/** What the page before still has on its way is drawn into an element that is gone. */
+function freshElement() {
+  const element = document.createElement('div');
+  element.id = 'page';
+  document.getElementById('page').replaceWith(element);
+  return element;
 }
 
 await takeKey().catch((refused) => tell(refused.message, 'refused'));

@@ -120,11 +120,26 @@ class ReportPageTest {
     List<ReportedCell> many = new ArrayList<>();
     for (int rank = 1; rank <= 12; rank++) {
       ReportedCell first = boat.cells().get(0);
-      many.add(new ReportedCell(rank, first.contender(), first.discharges(), first.delivered()));
+      many.add(ReportedCell.of(rank, first.contender(), first.discharges(), first.delivered()));
     }
     ReportCharts charts = new ReportCharts(new Report(boat.shortlist(), many));
     charts.plots().forEach(plot -> assertEquals(8, plot.series().size()));
     charts.plots().forEach(p -> assertTrue(p.description().contains("8 of 12 cells")));
+  }
+
+  /** A page of thousands of rows keeps a browser busy; it shows the first and says so. */
+  @Test
+  void aPageOfVeryManyCellsShowsTheFirstAndSaysSo() throws Exception {
+    Report boat = ShortlistExamples.boat();
+    List<ReportedCell> many = new ArrayList<>();
+    for (int rank = 1; rank <= 300; rank++) {
+      ReportedCell first = boat.cells().get(0);
+      many.add(ReportedCell.of(rank, first.contender(), first.discharges(), first.delivered()));
+    }
+    String page = ReportPage.of(new Report(boat.shortlist(), many));
+    assertTrue(page.contains("This page shows the first 250 of 300 cells in rank"), page);
+    assertTrue(page.contains("Shown are 8 of 300 cells"), page);
+    assertEquals(250, page.split("data-rank=", -1).length - 1);
   }
 
   private static List<Element> elements(Document page) {

@@ -111,7 +111,7 @@ final class ShortlistExamples {
             0.282051282051282,
             "rated 20 A, asked 15.6 A: 28 % to spare",
             machine == null ? null : pack());
-    return new ReportedCell(1, contender, lines(), delivered());
+    return ReportedCell.of(1, contender, lines(), delivered());
   }
 
   private static ReportedCell cell(
@@ -130,7 +130,7 @@ final class ShortlistExamples {
             margin,
             "a reason for " + verdict.label(),
             machine == null ? null : pack());
-    return new ReportedCell(rank, contender, List.of(), List.of());
+    return ReportedCell.of(rank, contender, List.of(), List.of());
   }
 
   private static CellRecord record(String id, String model, Review review) {

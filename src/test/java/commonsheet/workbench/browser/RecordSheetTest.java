@@ -8,6 +8,7 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.BoundingBox;
 import com.microsoft.playwright.options.ColorScheme;
 import commonsheet.record.CellRecord;
+import commonsheet.record.Method;
 import commonsheet.record.Standing;
 import commonsheet.record.Statement;
 import java.nio.file.Path;
@@ -99,7 +100,7 @@ class RecordSheetTest {
       screen.page.locator(".editor .button.main").click();
       assertThat(screen.told()).containsText("added");
 
-      Statement added = last(RecordFile.read(workbench));
+      Statement added = typedIn(RecordFile.read(workbench));
       assertEquals("capacity", added.quantity());
       assertEquals(4.65, added.value());
       assertEquals(1, added.evidence().page());
@@ -160,9 +161,10 @@ class RecordSheetTest {
     }
   }
 
-  private static Statement last(CellRecord record) {
+  private static Statement typedIn(CellRecord record) {
     return record.statements().stream()
-        .max(java.util.Comparator.comparingInt(each -> Integer.parseInt(each.id().substring(1))))
+        .filter(each -> each.evidence().method() == Method.TYPED_IN)
+        .findFirst()
         .orElseThrow();
   }
 }

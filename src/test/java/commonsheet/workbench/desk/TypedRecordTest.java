@@ -13,6 +13,7 @@ import commonsheet.record.Statement;
 import commonsheet.review.Approval;
 import commonsheet.workbench.Served;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -89,14 +90,14 @@ class TypedRecordTest {
 
   @Test
   void asManyRecordsOfOneNameAsThereAreAndNoneWrittenOver() throws Exception {
-    byte[] other = "somebody's work".getBytes(java.nio.charset.StandardCharsets.UTF_8);
+    byte[] other = "somebody's work".getBytes(StandardCharsets.UTF_8);
     Files.write(folder.resolve("fellside-cells-fs-lp-5000-i-2.json"), other);
     assertEquals(200, served.post("/api/records", PACK).status());
     assertEquals(
         "fellside-cells-fs-lp-5000-i-3.json",
         served.post("/api/records", PACK).json().get("file").asText());
     assertEquals(
-        new String(other, java.nio.charset.StandardCharsets.UTF_8),
+        new String(other, StandardCharsets.UTF_8),
         Files.readString(folder.resolve("fellside-cells-fs-lp-5000-i-2.json")));
   }
 

@@ -8,12 +8,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import commonsheet.record.RecordStore;
 import commonsheet.workbench.Served;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
+import java.util.zip.GZIPOutputStream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -139,8 +142,7 @@ class UndoTest {
     Served.Answer said =
         served.post(
             "/api/record/approve",
-            java.util.Map.of(
-                "file", Served.FILE, "version", version, "by", "Ada", "ownWork", true));
+            Map.of("file", Served.FILE, "version", version, "by", "Ada", "ownWork", true));
     assertEquals("approved", said.json().get("state").asText());
     assertTrue(RecordStore.open(served.file()).record().review().ownWork());
   }
@@ -187,8 +189,8 @@ class UndoTest {
   }
 
   private static byte[] gzipped(String text) throws IOException {
-    java.io.ByteArrayOutputStream bytes = new java.io.ByteArrayOutputStream();
-    try (java.util.zip.GZIPOutputStream packed = new java.util.zip.GZIPOutputStream(bytes)) {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (GZIPOutputStream packed = new GZIPOutputStream(bytes)) {
       packed.write(text.getBytes(StandardCharsets.UTF_8));
     }
     return bytes.toByteArray();

@@ -80,7 +80,7 @@ function row(session, part) {
       <span class="value">${part.kind === 'curve' ? (part.typed ?? '') : part.value}</span>
       <span class="standing"><span class="chip" data-standing=${part.standing}>${waiting ? 'saving …' : standingWord(part)}</span></span>
       <span class="under">
-        ${part.conditions ? html`<span class="conditions">${part.conditions}</span>` : nothing}
+        ${part.conditions ? html`<span class="given">${part.conditions}</span>` : nothing}
         ${part.kind === 'curve' ? html`<span>${part.value}</span>` : nothing}
         ${part.words && part.kind !== 'curve' ? html`<span class="words">“${part.words}”</span>` : nothing}
         ${part.original ? html`<span class="original">${part.original}</span>` : nothing}
