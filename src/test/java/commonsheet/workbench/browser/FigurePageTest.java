@@ -117,7 +117,7 @@ class FigurePageTest {
       FigureScreen screen = FigureScreen.of(workbench, "c1");
       screen.at("begin").click();
       screen.page.locator("dialog button.main").click();
-      screen.page.locator("#figure image").first().waitFor();
+      assertThat(screen.page.locator(".sheet[data-tool=box]")).isVisible();
       screen.drag(new Point(left, top), new Point(right, bottom));
       assertThat(screen.at("quantity-x1")).isVisible();
       screen.page.locator("#figure image").first().waitFor();

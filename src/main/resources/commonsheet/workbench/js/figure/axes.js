@@ -107,7 +107,7 @@ function sum(app, axis, scale, unit) {
   const places = axis.ticks.map((tick) => handlePlace(app.work.chart, axis, tick));
   const perPoint = Math.max(...places.map((place) => scale.perPoint(place))) / Math.abs(unit.factor);
   const kind = scale.logarithmic ? 'Logarithmic' : 'Straight';
-  if (!scale.error) {
+  if (axis.ticks.length <= (isTurned(axis.ticks) ? 3 : 2)) {
     return `${kind}, by just as many marks as it takes: nothing tells how good it is. One more mark would.`;
   }
   const largest = Math.max(...axis.ticks.map((tick) => Math.abs(scale.residual(tick) / unit.factor)));
