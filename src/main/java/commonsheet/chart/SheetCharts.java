@@ -54,10 +54,13 @@ public final class SheetCharts {
     return reader.read(found).stream().filter(SheetCharts::isChart).toList();
   }
 
-  /** Lines in a box that neither a number nor a heading makes a chart are some other drawing. */
+  /**
+   * Lines in a box that neither a number nor a heading makes a chart are some other drawing, such
+   * as one with dimensions.
+   */
   private static boolean isChart(Chart chart) {
     return !chart.curves().isEmpty()
-        || chart.title() != null
+        || (chart.title() != null && ChartHeading.isOne(chart.title()))
         || !chart.kind().equals(ChartKind.OTHER.label());
   }
 }

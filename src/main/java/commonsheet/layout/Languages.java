@@ -100,6 +100,10 @@ final class Languages {
     if (text.codePoints().anyMatch(c -> c >= 0x3041 && c <= 0x30FF)) {
       languages.add("ja");
     }
+    if (text.codePoints()
+        .anyMatch(c -> Character.UnicodeScript.of(c) == Character.UnicodeScript.HANGUL)) {
+      languages.add("ko");
+    }
     if (text.codePoints().anyMatch(Character::isIdeographic)) {
       languages.add("zh");
     }

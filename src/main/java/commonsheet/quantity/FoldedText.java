@@ -93,9 +93,9 @@ final class FoldedText {
     return Character.isLetter(c) && c < 0x2000 && "ΩμΦφϕØø".indexOf(c) < 0;
   }
 
-  /** A Chinese character or one of the Japanese syllable scripts. */
+  /** A Chinese character or one of the Japanese and Korean syllable scripts. */
   static boolean isIdeograph(char c) {
-    return c >= 0x3040 && c <= 0x9FFF && Character.isLetter(c);
+    return (c >= 0x3040 && c <= 0x9FFF && Character.isLetter(c)) || (c >= 0xAC00 && c <= 0xD7A3);
   }
 
   private static Map<Character, Character> lookAlikes() {

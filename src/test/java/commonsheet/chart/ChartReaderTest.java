@@ -198,6 +198,62 @@ class ChartReaderTest {
     assertEquals(1000, points.get(points.size() - 1).get(0), 10);
   }
 
+  private static DrawnPlot slanted() {
+    DrawnPlot plot =
+        new DrawnPlot()
+            .x(0, 3000)
+            .y(2.5, 4.5)
+            .ticksY(2.5, 3.0, 3.5, 4.0, 4.5)
+            .titleX("Discharge Capacity (mAh)")
+            .titleY("Voltage / V")
+            .curve(RED, 0, 2900, x -> falling(x, 4.2));
+    for (double value = 0; value <= 3000; value += 500) {
+      plot.slantedTickX(value);
+    }
+    return plot;
+  }
+
+  @Test
+  void numbersThatStandAslantEndAtTheirMarks() {
+    Curve curve = read(slanted()).curves().get(0);
+    assertEquals(Standing.READ, curve.standing(), curve.doubts().toString());
+    assertEquals(2.9, curve.points().get(curve.points().size() - 1).get(0), 0.002);
+  }
+
+  @Test
+  void betweenManyMarksSlantedNumbersLeaveADoubt() {
+    DrawnPlot plot = slanted();
+    for (double value = 0; value <= 3000; value += 100) {
+      plot.mark(value);
+    }
+    Curve curve = read(plot).curves().get(0);
+    assertEquals(Standing.UNSURE, curve.standing());
+    assertEquals(
+        2.9, curve.points().get(curve.points().size() - 1).get(0), curve.uncertainty().x());
+  }
+
+  /** Curves of cycle life are straight, begin at one place, and have their labels at their ends. */
+  @Test
+  void aStraightCurveThatEndsBesideItsLabelIsNoLeader() {
+    Chart chart =
+        read(
+            new DrawnPlot()
+                .x(0, 600)
+                .y(0, 110)
+                .ticksX(0, 100, 200, 300, 400, 500, 600)
+                .ticksY(0, 20, 40, 60, 80, 100)
+                .titleX("Cycles")
+                .titleY("Capacity (%)")
+                .curve(RED, 0, 500, x -> 100 - 0.02 * x)
+                .curve(GREEN, 0, 500, x -> 100 - 0.04 * x)
+                .curve(BLUE, 0, 500, x -> 100 - 0.06 * x)
+                .label("0.5C", 505, 90)
+                .label("1C", 505, 80)
+                .label("2C", 505, 70));
+    assertEquals(
+        List.of("0.5C", "1C", "2C"), chart.curves().stream().map(Curve::label).sorted().toList());
+  }
+
   @Test
   void findsFaultWithAxesThatMakeNoScale() {
     DrawnPlot none = new DrawnPlot().x(0, 1).y(0, 1).titleX("Capacity (mAh)");

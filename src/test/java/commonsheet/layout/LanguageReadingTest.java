@@ -125,6 +125,88 @@ class LanguageReadingTest {
   }
 
   @Test
+  void japanese() {
+    Said said =
+        Said.on(
+            Pages.page()
+                .line("リチウムイオン電池セル 仕様書")
+                .table(
+                    "項目 | 仕様",
+                    "公称容量 | 3200mAh（0.2Cで2.5Vまで放電）",
+                    "公称電圧 | 3.6V",
+                    "充電電圧 | 4.20±0.03V",
+                    "放電終止電圧 | 2.5V",
+                    "最大充電電流 | 3.2A",
+                    "最大連続放電電流 | 6.4A",
+                    "内部抵抗 | 40mΩ以下（1kHz）",
+                    "質量 | 約48g",
+                    "充電温度 | 0～45℃",
+                    "放電温度 | -20～60℃"));
+    assertEquals(
+        List.of("nominal 3.2 {dischargeRate=0.2, cutoffVoltage=2.5}"), said.of("capacity"));
+    assertEquals(List.of("4.2 (4.17..4.23)"), said.of("chargeVoltage"));
+    assertEquals(List.of("2.5"), said.of("dischargeCutoffVoltage"));
+    assertEquals(List.of("maximum 3.2"), said.of("maximumChargeCurrent"));
+    assertEquals(List.of("maximum 6.4"), said.of("maximumContinuousDischargeCurrent"));
+    assertEquals(List.of("maximum 40 {frequency=1000}"), said.of("internalResistanceAC"));
+    assertEquals(List.of("48"), said.of("mass"));
+    assertEquals(List.of("0..45"), said.of("chargeTemperature"));
+    assertEquals(List.of("-20..60"), said.of("dischargeTemperature"));
+  }
+
+  @Test
+  void korean() {
+    Said said =
+        Said.on(
+            Pages.page()
+                .line("리튬 이온 셀 사양서")
+                .table(
+                    "항목 | 사양",
+                    "공칭 용량 | 2600mAh",
+                    "공칭전압 | 3.6V",
+                    "충전 전압 | 4.20±0.05V",
+                    "방전 종지 전압 | 2.75V",
+                    "최대 충전 전류 | 2.6A",
+                    "최대 연속 방전 전류 | 5.2A",
+                    "내부 저항 | 50mΩ 이하 (1kHz)",
+                    "무게 | 약 46.5g",
+                    "충전 온도 | 0~45℃",
+                    "보관 온도 (3개월) | -20~45℃"));
+    assertEquals(List.of("nominal 2.6"), said.of("capacity"));
+    assertEquals(List.of("nominal 3.6"), said.of("nominalVoltage"));
+    assertEquals(List.of("4.2 (4.15..4.25)"), said.of("chargeVoltage"));
+    assertEquals(List.of("2.75"), said.of("dischargeCutoffVoltage"));
+    assertEquals(List.of("maximum 2.6"), said.of("maximumChargeCurrent"));
+    assertEquals(List.of("maximum 5.2"), said.of("maximumContinuousDischargeCurrent"));
+    assertEquals(List.of("maximum 50 {frequency=1000}"), said.of("internalResistanceAC"));
+    assertEquals(List.of("46.5"), said.of("mass"));
+    assertEquals(List.of("0..45"), said.of("chargeTemperature"));
+    assertEquals(List.of("-20..45 {duration=7776000}"), said.of("storageTemperature"));
+  }
+
+  @Test
+  void timesInChineseWords() {
+    Said said =
+        Said.on(
+            Pages.page()
+                .table(
+                    "项目 | 规格",
+                    "标称容量 | 1000mAh",
+                    "标称电压 | 3.7V",
+                    "充电限制电压 | 4.2V",
+                    "重量 | 约20g",
+                    "储存温度（一个月） | -20~60℃",
+                    "储存温度（三个月） | -20~45℃",
+                    "储存温度（十二个月） | -20~25℃"));
+    assertEquals(
+        List.of(
+            "-20..60 {duration=2592000}",
+            "-20..45 {duration=7776000}",
+            "-20..25 {duration=31536000}"),
+        said.of("storageTemperature"));
+  }
+
+  @Test
   void aDecimalCommaIsToldFromAThousandsComma() {
     Said english =
         Said.on(
@@ -150,6 +232,28 @@ class LanguageReadingTest {
     assertEquals(List.of("en"), Languages.of("Nominal capacity of the cell"));
     assertEquals(List.of("en", "zh"), Languages.of("标称电压 Nominal voltage"));
     assertEquals(List.of("en", "ja", "zh"), Languages.of("公称容量 セル"));
+    assertEquals(List.of("en", "ko"), Languages.of("공칭 용량"));
     assertEquals(List.of("en", "de"), Languages.of("Die Zelle wird bei 20 °C mit der Spannung …"));
+  }
+
+  /** As scans are recognised: the recogniser of pictures knows few accents. */
+  @Test
+  void spanishWithoutItsAccents() {
+    Said said =
+        Said.on(
+            Pages.page()
+                .line("Celda de litio para la barca, con tension nominal y corriente de carga")
+                .table(
+                    "Parametro | Valor",
+                    "Capacidad nominal | 1500 mAh",
+                    "Capacidad minima | 1450 mAh",
+                    "Tension nominal | 3,2 V",
+                    "Corriente de carga maxima | 1,5 A",
+                    "Corriente maxima de descarga continua | 4,5 A",
+                    "Temperatura de almacenamiento, 1 ano | −10 a 25 °C"));
+    assertEquals(List.of("nominal 1.5", "minimum 1.45"), said.of("capacity"));
+    assertEquals(List.of("maximum 1.5"), said.of("maximumChargeCurrent"));
+    assertEquals(List.of("maximum 4.5"), said.of("maximumContinuousDischargeCurrent"));
+    assertEquals(List.of("-10..25 {duration=31536000}"), said.of("storageTemperature"));
   }
 }

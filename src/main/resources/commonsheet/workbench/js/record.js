@@ -170,7 +170,7 @@ class RecordPage {
             this.#draw();
           },
         })}
-        ${stepList(session)}
+        ${stepList(session, commands)}
       </div>
       ${editor.isOpen ? editor.template() : chosenPanel(session, commands, this.sheet ? strip(session, this.sheet.pictures) : nothing)}
     `;

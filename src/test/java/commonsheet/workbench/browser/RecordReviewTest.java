@@ -134,4 +134,27 @@ class RecordReviewTest {
       assertThat(screen.row("s1")).containsText("confirmed");
     }
   }
+
+  @Test
+  void confirmingGoesOnFromWhatIsSettledAndLeavesItAsItIs() throws Exception {
+    try (OpenWorkbench workbench = OpenWorkbench.with(home, "sorrelbeck-sb14500-06")) {
+      RecordScreen screen = RecordScreen.of(workbench);
+      screen.press("x", "Control+Enter");
+      screen.awaitSettled(1);
+      assertThat(screen.list()).isFocused();
+      screen.press("c");
+      assertEquals("s2", screen.chosen());
+      assertEquals(Standing.REJECTED, RecordFile.read(workbench).statement("s1").standing());
+    }
+  }
+
+  @Test
+  void aCuratorSaysThatTheRecordIsPrepared() throws Exception {
+    try (OpenWorkbench workbench = OpenWorkbench.with(home, "sorrelbeck-sb14500-06")) {
+      RecordScreen screen = RecordScreen.of(workbench);
+      screen.page.getByText("I have prepared this for a reviewer").click();
+      assertThat(screen.told()).containsText("prepared for a reviewer");
+      assertEquals("first reviewer", RecordFile.read(workbench).review().preparedBy());
+    }
+  }
 }

@@ -74,9 +74,12 @@ function buttons(session, part, run) {
   const busy = session.waiting.has(part.id);
   return html`
     <div class="buttons deeds">
-      ${part.standing === 'confirmed'
+      ${part.settled
         ? html`<button type="button" class="button" @click=${run.nextUnsettled}>Next open <kbd>n</kbd></button>`
         : html`<button type="button" class="button main" aria-disabled=${busy} @click=${run.confirm}>Confirm <kbd>c</kbd></button>`}
+      ${part.settled && part.standing !== 'confirmed' && !part.derived
+        ? html`<button type="button" class="button" aria-disabled=${busy} @click=${run.confirmAnew}>Confirm</button>`
+        : nothing}
       <button type="button" class="button" @click=${run.edit}>Correct <kbd>e</kbd></button>
       <button type="button" class="button" @click=${run.reject}>Reject <kbd>x</kbd></button>
       <button type="button" class="button" @click=${run.giveBack}>Return <kbd>r</kbd></button>

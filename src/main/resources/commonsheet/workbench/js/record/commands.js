@@ -46,6 +46,8 @@ function onSheet(page) {
   const mark = (how) => () => page.sheet && told(addMarked(page, how));
   return {
     search: () => page.sheet?.search.focus(),
+    scrollDown: () => page.sheet?.scrollBy(1),
+    scrollUp: () => page.sheet?.scrollBy(-1),
     larger: zoom('larger'),
     smaller: zoom('smaller'),
     fitWidth: zoom('fitWidth'),

@@ -44,6 +44,8 @@ export const KEYS = [
     title: 'The sheet',
     keys: [
       { key: 's', shown: 's', does: 'Search its words', run: 'search' },
+      { key: 'PageDown', shown: 'Page↓', does: 'Scroll it down', run: 'scrollDown' },
+      { key: 'PageUp', shown: 'Page↑', does: 'Scroll it up', run: 'scrollUp' },
       { key: '+', shown: '+', does: 'Larger', run: 'larger' },
       { key: '-', shown: '-', does: 'Smaller', run: 'smaller' },
       { key: '0', shown: '0', does: 'As wide as there is room', run: 'fitWidth' },
@@ -67,7 +69,7 @@ const PLAIN = new Map(KEYS.flatMap((group) => group.keys).map((each) => [each.ke
 
 // The same key without Shift on many keyboards.
 PLAIN.set('=', 'larger');
-const STEPS = new Set(['ArrowDown', 'ArrowUp', 'Home', 'End']);
+const STEPS = new Set(['ArrowDown', 'ArrowUp', 'Home', 'End', 'PageDown', 'PageUp']);
 
 /** Whether single letters act. */
 export function lettersAct() {

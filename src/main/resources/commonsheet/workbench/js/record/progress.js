@@ -13,23 +13,27 @@ export function progressBar(session, run) {
     <section class="progress" aria-label="Progress">
       <progress max=${Math.max(total, 1)} value=${settled} aria-label="Settled"></progress>
       <span class="count"><b>${settled}</b> of ${total} settled</span>
-      ${ready || state === 'approved' ? nothing : inTheWay(obstacles)}
-      <button
-        type="button"
-        class="button approve ${ready && state !== 'approved' ? 'main' : ''}"
-        aria-disabled=${!ready || state === 'approved'}
-        @click=${run.approve}
-      >
-        ${state === 'approved' ? 'Approved' : html`Approve <kbd>A</kbd>`}
-      </button>
+      ${approval(session.view)} ${ready || state === 'approved' ? nothing : inTheWay(obstacles)}
+      ${state === 'approved'
+        ? nothing
+        : html`<button type="button" class="button approve ${ready ? 'main' : ''}" aria-disabled=${!ready} @click=${run.approve}>Approve <kbd>A</kbd></button>`}
     </section>
   `;
+}
+
+/** Who approved the record, as long as that holds, or that it was changed since. */
+function approval({ state, record }) {
+  const { approvedBy } = record.review;
+  if (!approvedBy || state === 'draft') {
+    return nothing;
+  }
+  return html`<span class="small soft">${state === 'approved' ? `approved by ${approvedBy}` : `changed since ${approvedBy} approved it`}</span>`;
 }
 
 function inTheWay(obstacles) {
   return html`
     <details class="obstacles">
-      <summary>${obstacles.length} in the way</summary>
+      <summary><span>${obstacles.length}</span><span class="long">${obstacles.length === 1 ? 'thing' : 'things'}</span><span>in the way</span></summary>
       <ul>
         ${obstacles.map((each) => html`<li>${each.charAt(0).toUpperCase() + each.slice(1)}.</li>`)}
       </ul>

@@ -1,6 +1,7 @@
 // What is done with the chosen value: confirm, correct, reject, return, answer its findings.
 
 import { ask } from '../dialog.js';
+import { personOrAsk } from '../person.js';
 import { tell } from '../told.js';
 import { chartAddress } from './chosen.js';
 import { focusList } from './list.js';
@@ -18,6 +19,8 @@ export function settling(page) {
   const edit = (part = session.part()) => part && whenFree(editor, () => told(editor.open(part)));
   return {
     confirm: () => told(confirm(page)),
+    confirmAnew: () => told(confirm(page, true)),
+    prepared: () => told(say({ do: 'prepared' }, 'prepared for a reviewer')),
     edit: () => edit(),
     mend: (id) => {
       session.choose(id);
@@ -53,28 +56,34 @@ function whenFree(editor, open) {
 }
 
 /**
- * Confirms the chosen part and goes on at once; the answer comes while the next one is looked at. A
+ * Confirms the chosen part and goes on at once; what is settled is left as it is. A button confirms
+ * that, too (`anew`).
+ * the answer comes while the next one is looked at. A
  * refusal leads back to what was not saved.
  */
-async function confirm({ session, say, editor }) {
+async function confirm({ session, say, editor }, anew = false) {
   const part = session.part();
   if (!part || editor.isOpen || session.waiting.has(part.id)) {
     return;
   }
-  if (part.standing !== 'confirmed') {
-    const saved = say({ do: 'confirm', ids: [part.id] }, 'confirmed');
+  if (part.settled && !anew) {
     goOn(session, part.id);
-    try {
-      await saved;
-    } catch (refused) {
-      session.choose(part.id);
-      throw refused;
-    }
-    if (!session.view.progress.unsettled.length) {
-      tell(session.view.progress.obstacles.length ? `Saved: all is settled. ${sentence(session.view.progress.obstacles[0])}` : 'Saved: all is settled; it can be approved (Shift A).');
-    }
-  } else {
-    goOn(session, part.id);
+    return;
+  }
+  if (!(await personOrAsk())) {
+    return;
+  }
+  const saved = say({ do: 'confirm', ids: [part.id] }, 'confirmed');
+  goOn(session, part.id);
+  try {
+    await saved;
+  } catch (refused) {
+    session.choose(part.id);
+    throw refused;
+  }
+  const { unsettled, obstacles } = session.view.progress;
+  if (!unsettled.length) {
+    tell(`Saved: all is settled${obstacles.length ? `. ${sentence(obstacles[0])}` : '; it can be approved (Shift A).'}`);
   }
 }
 

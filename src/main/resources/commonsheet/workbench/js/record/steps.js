@@ -3,12 +3,25 @@
 import { html, nothing } from '/lit/lit-html.js';
 import { nameOf } from './parts.js';
 
-/** The steps of the review, folded. */
-export function stepList(session) {
+/**
+ * The steps of the review, folded, and the one that a curator ends with.
+ *
+ * @param {import('./session.js').Session} session
+ * @param {{prepared: () => void}} run what the button does
+ */
+export function stepList(session, { prepared }) {
   const steps = [...session.view.steps].reverse();
-  if (!steps.length) {
-    return nothing;
-  }
+  return html`
+    ${session.view.state === 'approved'
+      ? nothing
+      : html`<button type="button" class="button plain prepared" title="Says in the record that you prepared it for another person to review" @click=${prepared}>
+          I have prepared this for a reviewer
+        </button>`}
+    ${steps.length ? foldedSteps(session, steps) : nothing}
+  `;
+}
+
+function foldedSteps(session, steps) {
   return html`
     <details class="steps">
       <summary>What was done so far (${steps.length})</summary>

@@ -12,6 +12,9 @@ import { tools } from './tools.js';
 import { chooseWords } from './words.js';
 import { Zoom } from './zoom.js';
 
+/** Share of the window by which a key scrolls: a line or two stay in sight. */
+const MOST = 0.85;
+
 /** Shows a sheet and tells which value was chosen on it. */
 export class Sheet {
   #view = null;
@@ -85,7 +88,9 @@ export class Sheet {
     this.#draw();
     const begin = how === 'draw' ? drawBox : chooseWords;
     const page = this.pageElement(this.#page);
-    const box = await begin({ file: this.file, page, scroller: this.scroller, signal: marking.signal, hint: (text) => this.#hint(text) }).catch((refused) => {
+    const place = this.#part(this.#chosen)?.place;
+    const near = place?.page === this.#page ? place.box : null;
+    const box = await begin({ file: this.file, page, near, scroller: this.scroller, signal: marking.signal, hint: (text) => this.#hint(text) }).catch((refused) => {
       this.#hint(refused.message);
       return null;
     });
@@ -115,6 +120,11 @@ export class Sheet {
   /** The element of a page by its number. */
   pageElement(number) {
     return this.element.querySelector(`.sheet-page[data-page="${number}"]`);
+  }
+
+  /** Scrolls by most of what is in sight, down (1) or up (-1). */
+  scrollBy(way) {
+    this.scroller.scrollTop += way * MOST * this.scroller.clientHeight;
   }
 
   /** Goes to a page. */

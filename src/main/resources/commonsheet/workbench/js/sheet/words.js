@@ -7,10 +7,11 @@ import { over } from '../placed.js';
 /**
  * Lets a person choose words of a page.
  *
- * @param {{file: string, page: HTMLElement, signal: AbortSignal, hint: (text: string) => void}} where
+ * @param {{file: string, page: HTMLElement, near: number[]|null, signal: AbortSignal,
+ *     hint: (text: string) => void}} where `near` is a box of the page to begin at
  * @returns {Promise<{page: number, box: number[]}|null>} null where given up
  */
-export async function chooseWords({ file, page, signal, hint }) {
+export async function chooseWords({ file, page, near, signal, hint }) {
   const number = Number(page.dataset.page);
   const { words } = await get('/api/place/words', { file, page: number });
   if (!words.length) {
@@ -19,8 +20,8 @@ export async function chooseWords({ file, page, signal, hint }) {
   hint('Arrow keys go from word to word, Shift takes more, Enter reads them.');
   const list = listOf(words, page, number);
   page.append(list);
-  let from = 0;
-  let at = 0;
+  let at = near ? nearestTo(words, near) : 0;
+  let from = at;
 
   const show = () => {
     const [first, last] = [Math.min(from, at), Math.max(from, at)];
@@ -86,6 +87,12 @@ function listOf(words, page, number) {
     list.append(word);
   });
   return list;
+}
+
+/** The word whose place is nearest to a box. */
+function nearestTo(words, [left, top]) {
+  const far = ({ box }) => Math.abs(box[0] - left) + 3 * Math.abs(box[1] - top);
+  return words.reduce((best, each, i) => (far(each) < far(words[best]) ? i : best), 0);
 }
 
 /** The word that a key goes to, or null where the key goes nowhere. */
