@@ -1,7 +1,6 @@
 // The page of a sheet's charts: curves over the sheet's own figure, axes, points, tracing.
 
 import { html, nothing } from '/lit/lit-html.js';
-import { ref } from '/lit/directives/ref.js';
 import { header } from './header.js';
 import { address } from './route.js';
 import { appOf } from './figure/app.js';
@@ -58,7 +57,7 @@ function atWork(app) {
     ${app.stale ? changedElsewhere(app) : nothing}
     <section class="view" aria-label="The chart">
       ${toolbar(app)} ${sheet?.found ? nothing : html`<p class="finding" data-severity="warning">${sheet?.reason ?? 'The record has no sheet.'}</p>`}
-      <div class="holder" ${ref(app.observe)}>${stage(app)}</div>
+      <div class="holder">${stage(app)}</div>
     </section>
     <aside class="side" aria-label="Curves and axes">
       ${curveList(app)} ${app.tool === 'axes' || app.tool === 'box' ? axesPanel(app) : curvePanel(app)} ${keys()}

@@ -1,6 +1,7 @@
 // The figure itself: the sheet's own ink, the curves over it, and what can be taken hold of.
 
 import { html, nothing, svg } from '/lit/lit-html.js';
+import { ref } from '/lit/directives/ref.js';
 import { repeat } from '/lit/directives/repeat.js';
 import { lens } from './lens.js';
 import { marks } from './marks.js';
@@ -94,7 +95,7 @@ const SAYS = {
 export function stage(app) {
   const { view } = app;
   return html`
-    <div class="sheet" data-tool=${app.tool}>
+    <div class="sheet" data-tool=${app.tool} ${ref(app.observe)}>
       <svg
         id="figure"
         class="stage"

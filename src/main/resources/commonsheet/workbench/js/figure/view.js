@@ -73,11 +73,12 @@ export class View {
   /** The place on the page under the pointer. */
   place(event, element) {
     const bounds = element.getBoundingClientRect();
-    const left = (bounds.width - this.shown.w * this.k) / 2;
-    const top = (bounds.height - this.shown.h * this.k) / 2;
+    const k = Math.min(bounds.width / this.shown.w, bounds.height / this.shown.h);
+    const left = (bounds.width - this.shown.w * k) / 2;
+    const top = (bounds.height - this.shown.h * k) / 2;
     return [
-      this.shown.x + (event.clientX - bounds.left - left) / this.k,
-      this.shown.y + (event.clientY - bounds.top - top) / this.k,
+      this.shown.x + (event.clientX - bounds.left - left) / k,
+      this.shown.y + (event.clientY - bounds.top - top) / k,
     ];
   }
 
