@@ -74,6 +74,19 @@ class ChartReaderTest {
     assertTrue(slow.points().size() < 20, () -> slow.points().size() + " points");
   }
 
+  /** Under a plot without a heading, the first entry of a legend was taken for one. */
+  @Test
+  void anEntryOfALegendUnderThePlotIsNoHeading() {
+    Chart chart =
+        read(
+            threeCurves()
+                .entry(DrawnPlot.style(RED), "0.2C", 130, 335)
+                .entry(DrawnPlot.style(GREEN), "1C", 200, 335)
+                .entry(DrawnPlot.style(BLUE), "2C", 270, 335));
+    assertEquals(
+        List.of("0.2C", "1C", "2C"), chart.curves().stream().map(Curve::label).sorted().toList());
+  }
+
   @Test
   void tiesLabelsToCurvesByTheirPointers() {
     Chart chart =
