@@ -7,6 +7,7 @@ import commonsheet.layout.LayoutLibrary;
 import commonsheet.layout.Reading;
 import commonsheet.layout.RecordReader;
 import commonsheet.record.CellRecord;
+import commonsheet.sheet.KeptWords;
 import commonsheet.sheet.Sheet;
 import commonsheet.sheet.SheetException;
 import commonsheet.sheet.SheetReader;
@@ -22,11 +23,12 @@ import java.util.List;
  */
 public final class DatasheetReader {
   private final PictureWords words = new PictureWords();
-  private final SheetReader sheets = new SheetReader(SheetSettings.defaults(), words);
+  private final SheetReader sheets;
   private final Tracing tracing = new Tracing(() -> words);
   private final RecordReader records;
 
-  private DatasheetReader(LayoutLibrary layouts) {
+  private DatasheetReader(LayoutLibrary layouts, KeptWords kept) {
+    this.sheets = new SheetReader(SheetSettings.defaults(), words).keeping(kept);
     this.records = new RecordReader(layouts);
   }
 
@@ -46,7 +48,18 @@ public final class DatasheetReader {
    * @throws LayoutException where one of them is no valid rule file; names file and line
    */
   public static DatasheetReader withLayouts(Path folder) throws LayoutException {
-    return new DatasheetReader(LayoutLibrary.load(folder));
+    return withLayouts(folder, null);
+  }
+
+  /**
+   * Likewise, keeping what is recognised in pictures from one reading to the next.
+   *
+   * @param folder of rule files; null for none
+   * @param kept where; null for nowhere
+   * @throws LayoutException where one of them is no valid rule file; names file and line
+   */
+  public static DatasheetReader withLayouts(Path folder, KeptWords kept) throws LayoutException {
+    return new DatasheetReader(LayoutLibrary.load(folder), kept);
   }
 
   /**

@@ -38,6 +38,9 @@ final class ChartAssembly {
   /** Words of a caption can be set wide. */
   private static final double CAPTION_GAP = 3;
 
+  /** Words of a legend stand no farther behind their sample than this, in heights of a line. */
+  private static final double BEHIND_SAMPLE = 3;
+
   private final Plot plot;
   private final PlotAxes axes;
   private final List<Word> words;
@@ -58,7 +61,13 @@ final class ChartAssembly {
     List<Box> parts = new ArrayList<>(walls);
     parts.add(axes.whole());
     Captions.Read captions =
-        new Captions(Box.around(parts), Phrase.among(words, CAPTION_GAP, walls), style).read();
+        new Captions(
+                Box.around(parts),
+                Phrase.among(words, CAPTION_GAP, walls).stream()
+                    .filter(phrase -> !isInLegend(phrase))
+                    .toList(),
+                style)
+            .read();
     Lines lines = new Lines(plot);
     List<Trace> traces = lines.curves();
     ChartKind kind = kind(captions, traces);
@@ -88,6 +97,18 @@ final class ChartAssembly {
     LabelReader reader = new LabelReader(kind.context(), style);
     List<CurveLabel> labels = new CurveLabels(withLeaders(leaders), phrases, reader).find();
     return new Naming(traces, labels, plot.frame(), kind).named();
+  }
+
+  /** Words behind a sample name a curve and are no heading. */
+  private boolean isInLegend(Phrase phrase) {
+    double line = phrase.lineHeight();
+    return plot.samples().stream()
+        .map(Sample::box)
+        .anyMatch(
+            sample ->
+                Math.abs(phrase.box().centreY() - sample.centreY()) < 0.6 * line
+                    && phrase.box().x() - sample.right() > -0.5 * line
+                    && phrase.box().x() - sample.right() < BEHIND_SAMPLE * line);
   }
 
   /** The dashes of a sample taken for writing. */

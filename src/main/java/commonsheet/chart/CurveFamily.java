@@ -147,7 +147,8 @@ final class CurveFamily {
     boolean recognised = axis.fit().in().stream().anyMatch(mark -> mark.label().recognised());
     List<String> doubts = new ArrayList<>();
     String name = axis.side().printed();
-    if (axis.fit().in().stream().anyMatch(mark -> mark.label().aslant())) {
+    boolean aslant = axis.fit().in().stream().anyMatch(mark -> mark.label().aslant());
+    if (aslant && !axis.onTicks()) {
       doubts.add(
           "The numbers of the " + name + " stand aslant; which mark each belongs to is not sure.");
     }

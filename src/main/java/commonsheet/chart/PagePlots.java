@@ -86,7 +86,7 @@ final class PagePlots {
   /** The written words and those only seen, each once. */
   private List<Word> withRecognised(PagePixels picture, List<Word> written) {
     List<Word> words = new ArrayList<>(written);
-    for (Word word : recogniser.get().words(picture)) {
+    for (Word word : recogniser.get().wordsOfDrawing(picture)) {
       Box box = word.box();
       boolean isWritten =
           written.stream().anyMatch(known -> known.box().contains(box.centreX(), box.centreY()));

@@ -79,6 +79,15 @@ final class CompareCommand implements Callable<Integer> {
               + " files into DIR, or into one ending in .zip.")
   private Path file;
 
+  @Option(
+      names = "--licence",
+      paramLabel = "NAME|ADDRESS",
+      converter = Given.Licence.class,
+      description =
+          "The licence that a data package is passed on under, such as CC-BY-4.0; the package names"
+              + " none if not given.")
+  private String licence;
+
   @Parameters(
       arity = "1..*",
       paramLabel = "RECORD|FOLDER",
@@ -99,7 +108,7 @@ final class CompareCommand implements Callable<Integer> {
       return ExitStatus.NONE_READABLE;
     }
     Shortlist shortlist = Shortlist.of(records, condition, asked.requirement(), measure);
-    form.give(shortlist, file, spec.commandLine().getOut());
+    form.give(shortlist, licence, file, spec.commandLine().getOut());
     boolean none = shortlist.contenders().stream().noneMatch(c -> c.verdict() == Verdict.CARRIES);
     return require && none ? ExitStatus.BELOW_MINIMUM : files.status();
   }

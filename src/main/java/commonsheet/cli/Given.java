@@ -99,6 +99,23 @@ final class Given {
     }
   }
 
+  /** The name of a licence, or its address: what a data package can hold. */
+  static final class Licence implements ITypeConverter<String> {
+    private static final Pattern NAME = Pattern.compile("[-a-zA-Z0-9._]+");
+    private static final Pattern ADDRESS = Pattern.compile("https?://[^\\s\"<>]+");
+
+    @Override
+    public String convert(String text) {
+      if (NAME.matcher(text).matches() || ADDRESS.matcher(text).matches()) {
+        return text;
+      }
+      throw new TypeConversionException(
+          "\""
+              + text
+              + "\" is no licence's name; give one such as CC-BY-4.0, or its https address.");
+    }
+  }
+
   /** A measure by its label, in any case. */
   static final class ByLabel implements ITypeConverter<Measure> {
     @Override

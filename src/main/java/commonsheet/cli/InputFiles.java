@@ -59,6 +59,16 @@ record InputFiles(List<Path> files, List<String> problems) {
       Files.walkFileTree(
           folder,
           new SimpleFileVisitor<>() {
+            /** Such as .git, and the workbench's .commonsheet. */
+            @Override
+            public FileVisitResult preVisitDirectory(Path entered, BasicFileAttributes attributes) {
+              Path name = entered.getFileName();
+              boolean hidden = name != null && name.toString().startsWith(".");
+              return hidden && !entered.equals(folder)
+                  ? FileVisitResult.SKIP_SUBTREE
+                  : FileVisitResult.CONTINUE;
+            }
+
             @Override
             public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
               String name = file.getFileName().toString().toLowerCase(Locale.ROOT);

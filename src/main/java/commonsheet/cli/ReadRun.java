@@ -95,7 +95,7 @@ final class ReadRun {
       if (each.file() != null && !read.charts().isEmpty()) {
         try {
           List<Figure> figures = Figure.of(read.charts(), each.record().curves());
-          drawn += ChartPictures.draw(file, each.record(), figures, each.file().getParent());
+          drawn += ChartPictures.draw(file, each.record(), figures, each.file().getParent(), null);
         } catch (CommandException undrawn) {
           return Optional.of(undrawn.getMessage());
         }

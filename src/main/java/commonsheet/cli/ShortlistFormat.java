@@ -75,12 +75,13 @@ enum ShortlistFormat {
   }
 
   /** Prints the shortlist, or writes it to a file or folder where one is given. */
-  void give(Shortlist shortlist, Path file, PrintWriter out) throws CommandException {
+  void give(Shortlist shortlist, String licence, Path file, PrintWriter out)
+      throws CommandException {
     if (report == null) {
       text(shortlist, file, out);
       return;
     }
-    Report content = Report.of(shortlist);
+    Report content = Report.of(shortlist).licensed(licence);
     if (file == null) {
       out.print(report.text(content));
       out.flush();

@@ -185,7 +185,7 @@ final class TraceCommand implements Callable<Integer> {
     if (figures.isEmpty()) {
       out.println(file + (page == null ? "" : ", page " + page) + ": no chart was found");
     }
-    int pictures = ChartPictures.draw(file, written.record(), figures, folder);
+    int pictures = ChartPictures.draw(file, written.record(), figures, folder, page);
     out.println(
         file
             + ": "

@@ -17,7 +17,7 @@ import java.util.Optional;
  */
 public record CutOff(double voltage, Statement from) {
   /** Voltages that are the same for this purpose, in V: sheets print them to the hundredth. */
-  private static final double SAME = 0.005;
+  static final double SAME = 0.005;
 
   /**
    * That of a curve: the one its chart names, else the one the sheet states. A sheet that states

@@ -168,9 +168,15 @@ public final class DischargeCurve {
             end, end - Math.hypot(errorCharge, early), end + Math.hypot(errorCharge, late)));
   }
 
-  /** The line of a chart can end a hair above the cut-off that it stands for. */
+  /**
+   * The line of a chart can end a hair above the cut-off that it stands for; by half its width more
+   * where the chart names that very cut-off, since the steep end of a line is all edge.
+   */
   private boolean endsAtCutOff() {
-    return voltage[voltage.length - 1] <= cutOff.voltage() + curve.uncertainty().y();
+    Double named = curve.conditions().get(Conditions.CUTOFF_VOLTAGE);
+    boolean isNamed = named != null && Math.abs(named - cutOff.voltage()) < CutOff.SAME;
+    double hair = curve.uncertainty().y() * (isNamed ? 2 : 1);
+    return voltage[voltage.length - 1] <= cutOff.voltage() + hair;
   }
 
   /**

@@ -44,8 +44,7 @@ public final class AmountText {
     return number.apply(value)
         // "1 mV ±5 mV": without its own unit the 1 could be read as volts.
         + (value > 0 && low < 0 ? behind : "")
-        + tolerance(
-            number.apply(distance(value, high)), number.apply(distance(low, value)))
+        + tolerance(number.apply(distance(value, high)), number.apply(distance(low, value)))
         + behind;
   }
 

@@ -41,12 +41,7 @@ final class Candidates {
       List<Told> told) {
     QuantityKind kind = quantities.get(quantity);
     List<String> doubts = doubts(entry, kind, figure, told);
-    double beside = confidenceBeside(entry, piece);
-    if (beside < Reconciler.CONFIDENT) {
-      doubts.add(
-          "the conditions beside it were recognised from a picture with confidence "
-              + Reconciler.shown(beside));
-    }
+    doubts.addAll(LostConditions.doubts(entry, piece, figure));
     boolean isRate = figure.unit() != null && figure.unit().dimension() == Dimension.RATE;
     Double rate = isRate ? figure.value() : null;
     Figure canonical = canonical(kind, figure);
@@ -116,22 +111,6 @@ final class Candidates {
       doubts.add("several temperatures stand beside it: " + entry.label());
     }
     return doubts;
-  }
-
-  /** The least confidence of the recognised words of its conditions; 1 where all are written. */
-  private static double confidenceBeside(Entry entry, Passage piece) {
-    double least = least(1, entry.conditions());
-    for (Entry.Value value : entry.values()) {
-      if (value.text() == piece) {
-        least = least(least(least, value.conditions()), value.heading());
-      }
-    }
-    return least;
-  }
-
-  private static double least(double least, Passage passage) {
-    Double own = passage.recognisedConfidence(0, passage.text().length());
-    return own == null ? least : Math.min(least, own);
   }
 
   private static String evidenceText(Entry entry, Passage piece) {

@@ -155,6 +155,11 @@ final class Passage {
         .orElse(null);
   }
 
+  /** Whether the two hold the same printed word, as a passage and a part of it do. */
+  boolean sharesWords(Passage other) {
+    return words.stream().anyMatch(p -> other.words.stream().anyMatch(o -> o.word == p.word));
+  }
+
   @Override
   public String toString() {
     return shown();

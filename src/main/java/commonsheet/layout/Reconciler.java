@@ -129,6 +129,14 @@ final class Reconciler {
 
   private Candidate plausible(Candidate c) {
     QuantityKind kind = quantities.get(c.quantity());
+    if (c.low() != null && c.high() != null && c.low() > c.high()) {
+      return c.doubted(
+          "its lower end "
+              + shown(c.low())
+              + " is above its upper end "
+              + shown(c.high())
+              + ": a sign may have been lost");
+    }
     for (Double number : new Double[] {c.value(), c.low(), c.high()}) {
       if (number != null && (number < kind.plausibleLow() || number > kind.plausibleHigh())) {
         return c.doubted(

@@ -1,5 +1,6 @@
 package commonsheet.layout;
 
+import java.text.Normalizer;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Map;
@@ -7,27 +8,44 @@ import java.util.Set;
 
 /**
  * Misprinted words of the vocabulary: "Capcity", "Dicharge", "Intial" are one letter from the word
- * they mean.
+ * they mean, "maxima" and "Retencion" have lost an accent, which a recogniser of pictures may not
+ * know.
  */
 final class Spelling {
   /** Shorter words are too near to others. */
   private static final int SHORTEST = 6;
 
+  /** Shorter words become others without their accents: "Höhe" is the height, "hohe" means high. */
+  private static final int SHORTEST_ACCENTED = 5;
+
+  private final Map<String, String> accented = new HashMap<>();
   private final Set<String> words = new HashSet<>();
   private final Map<String, String> known = new HashMap<>();
 
   void learn(String word) {
+    String plain = withoutAccents(word);
+    if (word.length() >= SHORTEST_ACCENTED && !plain.equals(word)) {
+      accented.putIfAbsent(plain, word);
+    }
     if (word.length() >= SHORTEST && !Tokens.isIdeograph(word.charAt(0))) {
       words.add(word);
       known.clear();
     }
   }
 
+  private static String withoutAccents(String word) {
+    return Normalizer.normalize(word, Normalizer.Form.NFD).replaceAll("\\p{M}", "");
+  }
+
   /**
-   * The one word that a misprinted one is a letter away from; null where it is none, or near
-   * several.
+   * The word that has lost its accents, or the one that a misprinted one is a letter away from;
+   * null where it is none, or near several.
    */
   String meant(String printed) {
+    String whole = accented.get(printed);
+    if (whole != null) {
+      return whole;
+    }
     if (printed.length() < SHORTEST || words.contains(printed)) {
       return null;
     }

@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 
 /**
  * Compares two readings of one picture: a number that only one of them has is not to be trusted.
+ * What both have is wrong only if both are, so that its doubts are multiplied.
  */
 final class Confirmation {
   /** Confidence at most of a number or unit that the second reading does not have. */
@@ -27,9 +28,30 @@ final class Confirmation {
   }
 
   private Word confirmed(Word word) {
-    if (!SecondReading.isNeeded(word) || isConfirmed(word)) {
+    List<Word> there = at(word);
+    String own = plain(word.text());
+    String other = there.stream().map(o -> plain(o.text())).collect(Collectors.joining());
+    if (other.equals(own)) {
+      double least = there.stream().mapToDouble(Word::confidence).min().orElse(0);
+      return with(word, 1 - (1 - word.confidence()) * (1 - least));
+    }
+    if (!SecondReading.isNeeded(word) || other.contains(own)) {
       return word;
     }
+    return with(word, Math.min(word.confidence(), UNCONFIRMED));
+  }
+
+  /** The words of the second reading at the same place; they may be parted elsewhere. */
+  private List<Word> at(Word word) {
+    return second.stream()
+        .filter(other -> other.turn() == word.turn())
+        .filter(other -> other.box().sharedHeight(word.box()) > SAME_PLACE)
+        .filter(other -> other.box().sharedWidth(word.box()) > SAME_PLACE)
+        .sorted(Comparator.comparingDouble(other -> other.box().x()))
+        .toList();
+  }
+
+  private static Word with(Word word, double confidence) {
     return new Word(
         word.text(),
         word.box(),
@@ -38,20 +60,7 @@ final class Confirmation {
         word.turn(),
         word.raised(),
         true,
-        Math.min(word.confidence(), UNCONFIRMED));
-  }
-
-  /** Whether the words at the same place have its text; they may be parted elsewhere. */
-  private boolean isConfirmed(Word word) {
-    String there =
-        second.stream()
-            .filter(other -> other.turn() == word.turn())
-            .filter(other -> other.box().sharedHeight(word.box()) > SAME_PLACE)
-            .filter(other -> other.box().sharedWidth(word.box()) > SAME_PLACE)
-            .sorted(Comparator.comparingDouble(other -> other.box().x()))
-            .map(other -> plain(other.text()))
-            .collect(Collectors.joining());
-    return there.contains(plain(word.text()));
+        confidence);
   }
 
   /**

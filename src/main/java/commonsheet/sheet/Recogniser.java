@@ -13,6 +13,16 @@ public interface Recogniser {
   List<Word> words(PagePixels picture);
 
   /**
+   * The words of a drawing such as a chart, where single words stand among lines; more is done to
+   * find them than on a page of text.
+   *
+   * @throws RecogniserException if pictures cannot be read on this machine
+   */
+  default List<Word> wordsOfDrawing(PagePixels picture) {
+    return words(picture);
+  }
+
+  /**
    * The words at places that are known to hold some. A recogniser that cannot do this for less
    * reads the whole picture.
    *

@@ -12,6 +12,9 @@ final class SecondReading {
   /** A word no longer than this may be a unit or a relation. */
   private static final int SHORT = 3;
 
+  /** Confidence below which a longer word is read again as well: two doubts may add up to none. */
+  private static final double DOUBTED = 0.9;
+
   /** Widest gap between words that are read as one, in their height: about three spaces. */
   private static final double WIDEST_GAP = 1.2;
 
@@ -30,7 +33,8 @@ final class SecondReading {
   static List<TextPlace> places(List<Word> words) {
     List<Word> asked =
         words.stream()
-            .filter(word -> isNeeded(word) && word.turn() % 90 == 0)
+            .filter(word -> isNeeded(word) || word.confidence() < DOUBTED)
+            .filter(word -> word.turn() % 90 == 0)
             .sorted(Comparator.comparingDouble(word -> along(word).x()))
             .toList();
     List<List<Word>> runs = new ArrayList<>();

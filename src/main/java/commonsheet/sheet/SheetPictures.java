@@ -17,19 +17,27 @@ public final class SheetPictures implements AutoCloseable {
   private final SheetFile file;
   private final UprightPages pages;
 
-  private SheetPictures(SheetFile file, SheetSettings settings) {
+  private SheetPictures(SheetFile file, SheetSettings settings, KeptWords kept) {
     this.file = file;
-    this.pages = new UprightPages(file.document(), settings);
+    this.pages =
+        new UprightPages(file.document(), settings, page -> turned(kept, file.sha256(), page));
+  }
+
+  private static int turned(KeptWords kept, String sha256, int page) {
+    PageContent known = kept == null ? null : kept.page(sha256, page);
+    return known == null ? 0 : known.turned();
   }
 
   /**
    * Opens a file within the default limits.
    *
+   * @param kept tells how pages that are pictures were turned when they were recognised; null for
+   *     nothing, then they are shown as the file has them
    * @throws SheetException if it is no PDF, damaged, locked, without pages or beyond the limits
    */
-  public static SheetPictures open(Path file) throws SheetException {
+  public static SheetPictures open(Path file, KeptWords kept) throws SheetException {
     SheetSettings settings = SheetSettings.defaults();
-    return new SheetPictures(SheetFile.open(file, settings), settings);
+    return new SheetPictures(SheetFile.open(file, settings), settings, kept);
   }
 
   /** SHA-256 of the file, lower-case hexadecimal. */

@@ -12,20 +12,23 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 public final class SheetWords implements AutoCloseable {
   private final SheetFile file;
   private final SheetSettings settings;
+  private final KeptWords kept;
 
-  private SheetWords(SheetFile file, SheetSettings settings) {
+  private SheetWords(SheetFile file, SheetSettings settings, KeptWords kept) {
     this.file = file;
     this.settings = settings;
+    this.kept = kept;
   }
 
   /**
    * Opens a file within the default limits.
    *
+   * @param kept where words of pictures are kept from one reading to the next; null for nowhere
    * @throws SheetException if it is no PDF, damaged, locked, without pages or beyond the limits
    */
-  public static SheetWords open(Path file) throws SheetException {
+  public static SheetWords open(Path file, KeptWords kept) throws SheetException {
     SheetSettings settings = SheetSettings.defaults();
-    return new SheetWords(SheetFile.open(file, settings), settings);
+    return new SheetWords(SheetFile.open(file, settings), settings, kept);
   }
 
   /** How many pages the file has. */
@@ -45,22 +48,40 @@ public final class SheetWords implements AutoCloseable {
   }
 
   /**
+   * Likewise with the words of its pictures, if they are kept from an earlier reading.
+   *
+   * @return null where they are not
+   */
+  public Page keptPage(int number) {
+    PageContent known = kept == null ? null : kept.page(file.sha256(), number);
+    return known == null ? null : built(known);
+  }
+
+  /**
    * Likewise with the words of its pictures. Takes some seconds where it has any.
    *
    * @throws SheetException if there is no such page or it cannot be read within the limits
    * @throws RecogniserException if pictures cannot be read on this machine
    */
   public Page page(int number, Recogniser recogniser) throws SheetException {
+    Page known = keptPage(number);
+    if (known != null) {
+      return known;
+    }
     PageContent content = content(number);
     PictureReader pictures = new PictureReader(recogniser);
     PDDocument document = file.document();
     try {
-      return built(
+      PageContent whole =
           switch (content.kind()) {
             case PICTURE -> pictures.read(document, content);
             case PARTLY_PICTURE -> pictures.readPictures(document, content);
             default -> content;
-          });
+          };
+      if (kept != null && whole != content) {
+        kept.keep(file.sha256(), whole);
+      }
+      return built(whole);
     } catch (IOException undrawn) {
       return built(content);
     }

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.IntUnaryOperator;
 import org.apache.pdfbox.contentstream.operator.Operator;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -25,11 +26,27 @@ final class UprightPages {
   private final PDDocument document;
   private final SheetSettings settings;
   private final PDFRenderer renderer;
-  private final Map<Integer, Integer> quarters = new HashMap<>();
+  private final IntUnaryOperator turned;
+  private final Map<Integer, Written> written = new HashMap<>();
   private long deadline;
 
-  UprightPages(PDDocument document, SheetSettings settings) {
+  /**
+   * What the written words of a page say.
+   *
+   * @param any whether there are some
+   * @param quarters by which to turn the page for them
+   */
+  private record Written(boolean any, int quarters) {}
+
+  /**
+   * Pages of an open file.
+   *
+   * @param turned degrees clockwise by which a page without written words is turned to be read, see
+   *     {@link Page#turned}; 0 where it is not known
+   */
+  UprightPages(PDDocument document, SheetSettings settings, IntUnaryOperator turned) {
     this.document = document;
+    this.turned = turned;
     this.settings = settings;
     this.renderer = new TimedRenderer();
     renderer.setSubsamplingAllowed(true);
@@ -99,14 +116,16 @@ final class UprightPages {
   }
 
   private int quarters(int page) throws IOException {
-    Integer known = quarters.get(page);
-    if (known == null) {
+    Written words = written.get(page);
+    if (words == null) {
       PDPage shown = document.getPage(page - 1);
       Ink ink = PageScanner.scan(shown, document.getDocumentCatalog().getOCProperties(), settings);
-      known = WordBuilder.sideways(ink.glyphs(), Frame.of(shown)) / 90;
-      quarters.put(page, known);
+      words =
+          new Written(
+              !ink.glyphs().isEmpty(), WordBuilder.sideways(ink.glyphs(), Frame.of(shown)) / 90);
+      written.put(page, words);
     }
-    return known;
+    return words.any() ? words.quarters() : turned.applyAsInt(page) / 90;
   }
 
   private void start() {

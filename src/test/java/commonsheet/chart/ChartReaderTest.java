@@ -74,6 +74,19 @@ class ChartReaderTest {
     assertTrue(slow.points().size() < 20, () -> slow.points().size() + " points");
   }
 
+  /** Under a plot without a heading, the first entry of a legend was taken for one. */
+  @Test
+  void anEntryOfALegendUnderThePlotIsNoHeading() {
+    Chart chart =
+        read(
+            threeCurves()
+                .entry(DrawnPlot.style(RED), "0.2C", 130, 335)
+                .entry(DrawnPlot.style(GREEN), "1C", 200, 335)
+                .entry(DrawnPlot.style(BLUE), "2C", 270, 335));
+    assertEquals(
+        List.of("0.2C", "1C", "2C"), chart.curves().stream().map(Curve::label).sorted().toList());
+  }
+
   @Test
   void tiesLabelsToCurvesByTheirPointers() {
     Chart chart =
@@ -196,6 +209,62 @@ class ChartReaderTest {
         read(drawn.titleX("Time (s)").titleY("Resistance (mΩ)").curve(RED, 0, 3, x -> 20 + 5 * x));
     List<List<Double>> points = chart.curves().get(0).points();
     assertEquals(1000, points.get(points.size() - 1).get(0), 10);
+  }
+
+  private static DrawnPlot slanted() {
+    DrawnPlot plot =
+        new DrawnPlot()
+            .x(0, 3000)
+            .y(2.5, 4.5)
+            .ticksY(2.5, 3.0, 3.5, 4.0, 4.5)
+            .titleX("Discharge Capacity (mAh)")
+            .titleY("Voltage / V")
+            .curve(RED, 0, 2900, x -> falling(x, 4.2));
+    for (double value = 0; value <= 3000; value += 500) {
+      plot.slantedTickX(value);
+    }
+    return plot;
+  }
+
+  @Test
+  void numbersThatStandAslantEndAtTheirMarks() {
+    Curve curve = read(slanted()).curves().get(0);
+    assertEquals(Standing.READ, curve.standing(), curve.doubts().toString());
+    assertEquals(2.9, curve.points().get(curve.points().size() - 1).get(0), 0.002);
+  }
+
+  @Test
+  void betweenManyMarksSlantedNumbersLeaveADoubt() {
+    DrawnPlot plot = slanted();
+    for (double value = 0; value <= 3000; value += 100) {
+      plot.mark(value);
+    }
+    Curve curve = read(plot).curves().get(0);
+    assertEquals(Standing.UNSURE, curve.standing());
+    assertEquals(
+        2.9, curve.points().get(curve.points().size() - 1).get(0), curve.uncertainty().x());
+  }
+
+  /** Curves of cycle life are straight, begin at one place, and have their labels at their ends. */
+  @Test
+  void aStraightCurveThatEndsBesideItsLabelIsNoLeader() {
+    Chart chart =
+        read(
+            new DrawnPlot()
+                .x(0, 600)
+                .y(0, 110)
+                .ticksX(0, 100, 200, 300, 400, 500, 600)
+                .ticksY(0, 20, 40, 60, 80, 100)
+                .titleX("Cycles")
+                .titleY("Capacity (%)")
+                .curve(RED, 0, 500, x -> 100 - 0.02 * x)
+                .curve(GREEN, 0, 500, x -> 100 - 0.04 * x)
+                .curve(BLUE, 0, 500, x -> 100 - 0.06 * x)
+                .label("0.5C", 505, 90)
+                .label("1C", 505, 80)
+                .label("2C", 505, 70));
+    assertEquals(
+        List.of("0.5C", "1C", "2C"), chart.curves().stream().map(Curve::label).sorted().toList());
   }
 
   @Test

@@ -65,6 +65,25 @@ final class DrawnPlot {
     return wordAround(atX(value), FRAME.bottom() + 8, text);
   }
 
+  /**
+   * A number under the frame that rises by 45 degrees and ends at its tick mark, as spreadsheets
+   * set it where there is no room.
+   */
+  DrawnPlot slantedTickX(double value) {
+    String text = plain(value);
+    double side = (width(text) + 0.72 * SIZE) * Math.sqrt(0.5);
+    double half = 0.36 * SIZE * Math.sqrt(0.5);
+    uprights.add(atX(value));
+    words.add(word(text, new Box(atX(value) + half - side, FRAME.bottom() + 5, side, side), 45));
+    return this;
+  }
+
+  /** A tick mark without a number. */
+  DrawnPlot mark(double value) {
+    uprights.add(atX(value));
+    return this;
+  }
+
   /** A number left of the frame with a tick mark beside it. */
   DrawnPlot tickY(double value, String text) {
     levels.add(atY(value));

@@ -68,6 +68,21 @@ class CompareFormatsTest {
     nothingHalfWritten();
   }
 
+  /** By the Data Package specification: an identifier is a name, an address a path. */
+  @Test
+  void aDataPackageNamesTheLicenceItIsGiven() throws Exception {
+    Path out = folder.resolve("package");
+    Path file = out.resolve("datapackage.json");
+    compare("--format", "data-package", "--out", out.toString());
+    assertFalse(Files.readString(file).contains("licenses"));
+    compare("--format", "data-package", "--licence", "CC-BY-4.0", "--out", out.toString());
+    String text = Files.readString(file).replaceAll("\\s+", "");
+    assertTrue(text.contains("\"licenses\":[{\"name\":\"CC-BY-4.0\"}]"), text);
+    Run wrong = compare("--licence", "all rights", "--out", out.toString());
+    assertEquals(ExitStatus.USAGE, wrong.status());
+    assertTrue(wrong.err().contains("is no licence's name"), wrong.err());
+  }
+
   @Test
   void aZipFileHoldsTheSame() throws Exception {
     Path zip = folder.resolve("package.zip");

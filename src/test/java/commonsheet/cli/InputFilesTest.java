@@ -38,4 +38,14 @@ class InputFilesTest {
         List.of(folder + ": there is no .pdf file in this folder or below it"), found.problems());
     assertFalse(InputFiles.isSingleFile(List.of(folder)));
   }
+
+  @Test
+  void hiddenFoldersArePassedOverUnlessTheyAreNamed() throws IOException {
+    Path hidden = Files.createDirectories(folder.resolve(".kept").resolve("a"));
+    Path inside = Files.createFile(hidden.resolve("a.pdf"));
+    Path seen = Files.createFile(folder.resolve("b.pdf"));
+    assertEquals(List.of(seen), InputFiles.find(List.of(folder), ".pdf").files());
+    assertEquals(
+        List.of(inside), InputFiles.find(List.of(folder.resolve(".kept")), ".pdf").files());
+  }
 }

@@ -37,6 +37,29 @@ class DischargeFamilyTest {
   }
 
   /** V = 4.2 − Q/2 − 0.05 I: at 3 A down to 3.05 V exactly 2 A·h of mean 3.55 V are given. */
+  /** The steep end of a traced line is all edge: it stops within its width above the cut-off. */
+  @Test
+  void aCurveThatEndsItsWidthAboveTheCutOffOfItsChartReachesIt() {
+    CellOfCurves cell = new CellOfCurves("tw-26");
+    Map<String, Double> named =
+        Map.of(
+            Conditions.DISCHARGE_CURRENT,
+            2.0,
+            Conditions.TEMPERATURE,
+            25.0,
+            Conditions.CUTOFF_VOLTAGE,
+            2.5);
+    Map<String, Double> unnamed =
+        Map.of(Conditions.DISCHARGE_CURRENT, 4.0, Conditions.TEMPERATURE, 25.0);
+    Curve.Uncertainty uncertainty = new Curve.Uncertainty(0.006, 0.007);
+    List<List<Double>> points = List.of(List.of(0.0, 4.1), List.of(2.9, 3.0), List.of(3.0, 2.51));
+    cell.curve(named, points, uncertainty, Standing.READ);
+    cell.curve(unnamed, points, uncertainty, Standing.READ);
+    assertEquals(3.0, cell.under(2, 2.5).figure(Measure.DELIVERED_CAPACITY).value(), 1e-9);
+    Figure other = cell.under(4, 2.5).figure(Measure.DELIVERED_CAPACITY);
+    assertFalse(other.isKnown());
+  }
+
   @Test
   void aCellOfOneResistanceIsAsOhmsLawHasIt() {
     CellFigures figures = ohmic(1, 2, 5).under(3, 3.05);

@@ -11,6 +11,7 @@ import commonsheet.sheet.Sheet;
 import commonsheet.sheet.Table;
 import commonsheet.sheet.Word;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import org.junit.jupiter.api.Test;
 
 /** What makes a value unsure, and what it says then. */
@@ -226,7 +227,29 @@ class DoubtsTest {
     assertEquals(List.of("46"), Said.on(recognised(written, 0.99)).of("mass"));
   }
 
+  /** "50% S0C" in the condition column of a scan: without the state of charge it says too much. */
+  @Test
+  void conditionsThatMayBeLostMakeTheirValueUnsure() {
+    Sheet written =
+        Pages.sheet(
+            Pages.page()
+                .table(
+                    "Item | Value | Condition",
+                    "Max. pulse discharge current | 56 A | 30 s, 50% S0C",
+                    "Cell weight | 46 g | "),
+            Pages.rest());
+    Said said = Said.on(recognised(written, word -> word.equals("S0C") ? 0.7 : 0.99));
+    assertEquals(List.of("46"), said.of("mass"));
+    assertEquals(
+        List.of("the conditions beside it were recognised from a picture with confidence 0.7"),
+        Said.statements(said.record(), "maximumPulseDischargeCurrent").get(0).doubts());
+  }
+
   private static Sheet recognised(Sheet sheet, double confidence) {
+    return recognised(sheet, word -> confidence);
+  }
+
+  private static Sheet recognised(Sheet sheet, ToDoubleFunction<String> confidence) {
     return new Sheet(
         sheet.file(),
         sheet.sha256(),
@@ -246,7 +269,7 @@ class DoubtsTest {
             .toList());
   }
 
-  private static Table recognised(Table table, double confidence) {
+  private static Table recognised(Table table, ToDoubleFunction<String> confidence) {
     List<Cell> cells =
         table.cells().stream()
             .map(
@@ -262,11 +285,19 @@ class DoubtsTest {
     return new Table(table.box(), table.ruled(), table.rows(), table.columns(), cells);
   }
 
-  private static Line recognised(Line line, double confidence) {
+  private static Line recognised(Line line, ToDoubleFunction<String> confidence) {
     return new Line(line.words().stream().map(w -> recognised(w, confidence)).toList());
   }
 
-  private static Word recognised(Word w, double confidence) {
-    return new Word(w.text(), w.box(), w.size(), w.bold(), w.turn(), w.raised(), true, confidence);
+  private static Word recognised(Word w, ToDoubleFunction<String> confidence) {
+    return new Word(
+        w.text(),
+        w.box(),
+        w.size(),
+        w.bold(),
+        w.turn(),
+        w.raised(),
+        true,
+        confidence.applyAsDouble(w.text()));
   }
 }

@@ -235,4 +235,25 @@ class LanguageReadingTest {
     assertEquals(List.of("en", "ko"), Languages.of("공칭 용량"));
     assertEquals(List.of("en", "de"), Languages.of("Die Zelle wird bei 20 °C mit der Spannung …"));
   }
+
+  /** As scans are recognised: the recogniser of pictures knows few accents. */
+  @Test
+  void spanishWithoutItsAccents() {
+    Said said =
+        Said.on(
+            Pages.page()
+                .line("Celda de litio para la barca, con tension nominal y corriente de carga")
+                .table(
+                    "Parametro | Valor",
+                    "Capacidad nominal | 1500 mAh",
+                    "Capacidad minima | 1450 mAh",
+                    "Tension nominal | 3,2 V",
+                    "Corriente de carga maxima | 1,5 A",
+                    "Corriente maxima de descarga continua | 4,5 A",
+                    "Temperatura de almacenamiento, 1 ano | −10 a 25 °C"));
+    assertEquals(List.of("nominal 1.5", "minimum 1.45"), said.of("capacity"));
+    assertEquals(List.of("maximum 1.5"), said.of("maximumChargeCurrent"));
+    assertEquals(List.of("maximum 4.5"), said.of("maximumContinuousDischargeCurrent"));
+    assertEquals(List.of("-10..25 {duration=31536000}"), said.of("storageTemperature"));
+  }
 }

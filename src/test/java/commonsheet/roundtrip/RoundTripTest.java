@@ -29,9 +29,9 @@ class RoundTripTest {
   private static final double VECTOR_RIGHT = 0.95;
   private static final double VECTOR_SPURIOUS = 0.01;
   private static final int VECTOR_SILENT = 0;
-  private static final double COLOUR_RIGHT = 0.45;
-  private static final double MONOCHROME_RIGHT = 0.3;
-  private static final double BITMAP_SPURIOUS = 0.06;
+  private static final double COLOUR_RIGHT = 0.55;
+  private static final double MONOCHROME_RIGHT = 0.4;
+  private static final double BITMAP_SPURIOUS = 0.05;
   private static final double BITMAP_WITHIN = 0.85;
   private static final int BITMAP_SILENT = 0;
 

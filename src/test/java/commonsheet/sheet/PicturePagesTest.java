@@ -59,7 +59,7 @@ class PicturePagesTest {
     assertEquals(1, page.tables().size());
     Table table = page.tables().get(0);
     assertEquals(4, table.cells().size());
-    assertTrue(page.words().contains(value));
+    assertTrue(page.words().stream().anyMatch(word -> word.box().equals(value.box())));
   }
 
   /** A written line above a picture of 200 by 100 points that begins 100 points from the left. */
@@ -109,7 +109,15 @@ class PicturePagesTest {
     Word kept = page.words().get(1);
     assertEquals("48.5g", kept.text());
     assertEquals(0.5, kept.confidence());
-    assertEquals(0.99, page.words().get(0).confidence());
+    assertEquals(0.99, page.words().get(0).confidence(), 0.01);
+  }
+
+  @Test
+  void whatBothReadingsHaveIsSurerThanEither() throws IOException, SheetException {
+    List<Word> first = List.of(LABEL, word("25\u2103", 220, 105, 0.7));
+    List<Word> second = List.of(LABEL, word("25\u00B0C", 220, 105, 0.8));
+    Page page = read(scan(0), List.of(first, second));
+    assertEquals(1 - 0.3 * 0.2, page.words().get(1).confidence(), 1e-9);
   }
 
   @Test
@@ -120,7 +128,7 @@ class PicturePagesTest {
             new Word("0~", new Box(220, 105, 25, 8), 10, false, 0, 0, true, 0.95),
             new Word("45\u00B0C", new Box(250, 105, 30, 8), 10, false, 0, 0, true, 0.95));
     Page page = read(scan(0), List.of(List.of(whole), parts));
-    assertEquals(0.95, page.words().get(0).confidence());
+    assertEquals(1 - 0.05 * 0.05, page.words().get(0).confidence(), 1e-9);
   }
 
   @Test

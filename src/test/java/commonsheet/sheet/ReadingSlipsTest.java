@@ -39,7 +39,26 @@ class ReadingSlipsTest {
         "I8650|18650",
         "0.2C to2.5V.25℃|0.2C to 2.5V, 25℃",
         "Internal resistance 24 ms|Internal resistance 24 mΩ",
-        "内阻 60mQ|内阻 60mΩ"
+        "内阻 60mQ|内阻 60mΩ",
+        "0.2Cwith2.oV|0.2C with 2.0V",
+        "at25℃|at 25℃",
+        "CC-CV0.5C,|CC-CV 0.5C,",
+        "2.0Vcut-off|2.0V cut-off",
+        "Max.50.5mm|Max. 50.5mm",
+        "+10to +45C|+10 to +45℃",
+        "store at 25+2 ℃|store at 25±2 ℃",
+        "55土2℃|55±2℃",
+        "23±2C,|23±2℃,",
+        "30 s, 50% S0C,|30 s, 50% SOC,",
+        "1c|1C",
+        "Lithium lon|Lithium Ion",
+        "Li-lon|Li-Ion",
+        "2.5V, 23 *C)|2.5V, 23 ℃)",
+        "23±5*C|23±5℃",
+        "Impedance'4|Impedance*4",
+        "596Wh/1|596Wh/l",
+        "35 A 5 S|35 A 5 s",
+        "550mAto|550mA to"
       })
   void mends(String seen, String printed) {
     assertEquals(printed, mended(seen));
@@ -57,6 +76,17 @@ class ReadingSlipsTest {
         "to 45",
         "LiFePO4",
         "ICR18650",
+        "A18650",
+        "AT21700",
+        "CC18650",
+        "2.5+1",
+        "10C",
+        "-0.5C",
+        "lon",
+        "Cat.2",
+        "20 to 45",
+        "Series S",
+        "Note *C",
         "0.5C"
       })
   void leavesAlone(String text) {
@@ -68,6 +98,11 @@ class ReadingSlipsTest {
     List<Word> words = ReadingSlips.mended(row("O ℃"));
     assertEquals(0.5, words.get(0).confidence());
     assertEquals(0.95, words.get(1).confidence());
+  }
+
+  @Test
+  void aSpacePutInLeavesAWordAsSureAsItWas() {
+    assertEquals(0.95, ReadingSlips.mended(row("to2.5V")).get(0).confidence());
   }
 
   @Test

@@ -36,7 +36,7 @@ class SheetPicturesTest {
   void wordLiesWhereItsBoxIs() throws SheetException, IOException {
     Path file = Drawn.sheet().text(50, 100, 10, "Mass").save(folder);
     Box word = SheetReader.read(file).pages().get(0).words().get(0).box();
-    try (SheetPictures pictures = SheetPictures.open(file)) {
+    try (SheetPictures pictures = SheetPictures.open(file, null)) {
       assertEquals(List.of(new PageSize(1, 400, 600)), pictures.sizes());
       BufferedImage picture = picture(pictures.png(1, 800));
       assertEquals(800, picture.getWidth());
@@ -55,7 +55,7 @@ class SheetPicturesTest {
     }
     Path file = sheet.save(folder);
     List<Word> words = SheetReader.read(file).pages().get(0).words();
-    try (SheetPictures pictures = SheetPictures.open(file)) {
+    try (SheetPictures pictures = SheetPictures.open(file, null)) {
       assertEquals(List.of(new PageSize(1, 600, 400)), pictures.sizes());
       BufferedImage picture = picture(pictures.png(1, 1200));
       BufferedImage part = picture(pictures.png(1, words.get(0).box(), 600));
@@ -69,7 +69,7 @@ class SheetPicturesTest {
   @Test
   void partIsSharperThanThePage() throws SheetException, IOException {
     Path file = Drawn.sheet().text(50, 100, 10, "Mass").save(folder);
-    try (SheetPictures pictures = SheetPictures.open(file)) {
+    try (SheetPictures pictures = SheetPictures.open(file, null)) {
       BufferedImage part = picture(pictures.png(1, new Box(40, 80, 50, 30), 1000));
       assertEquals(1000, part.getWidth());
       assertEquals(600, part.getHeight());
@@ -80,7 +80,7 @@ class SheetPicturesTest {
   @Test
   void pictureIsNeverLargerThanMemoryAllows() throws SheetException, IOException {
     Path file = Drawn.sheet().text(50, 100, 10, "Mass").save(folder);
-    try (SheetPictures pictures = SheetPictures.open(file)) {
+    try (SheetPictures pictures = SheetPictures.open(file, null)) {
       BufferedImage picture = picture(pictures.png(1, 1_000_000));
       assertTrue(picture.getWidth() * (long) picture.getHeight() <= 16_100_000);
     }
@@ -93,7 +93,7 @@ class SheetPicturesTest {
     sheet.content().addRect(100, 100, 200, 200);
     sheet.content().fill();
     Path file = sheet.save(folder);
-    try (SheetPictures pictures = SheetPictures.open(file)) {
+    try (SheetPictures pictures = SheetPictures.open(file, null)) {
       BufferedImage picture = picture(pictures.png(1, 400));
       assertEquals(0xC81E5A, picture.getRGB(200, 400) & 0xFFFFFF);
       assertEquals(0xFFFFFF, picture.getRGB(20, 20) & 0xFFFFFF);
@@ -103,10 +103,32 @@ class SheetPicturesTest {
   @Test
   void pageAndPartThatAreNotThereAreSaid() throws SheetException {
     Path file = Drawn.sheet().text(50, 100, 10, "Mass").save(folder);
-    try (SheetPictures pictures = SheetPictures.open(file)) {
+    try (SheetPictures pictures = SheetPictures.open(file, null)) {
       SheetException page = assertThrows(SheetException.class, () -> pictures.png(3, 100));
       assertTrue(page.getMessage().contains("no page 3; choose one from 1 to 1"));
       assertThrows(SheetException.class, () -> pictures.png(1, new Box(500, 0, 10, 10), 100));
+    }
+  }
+
+  @Test
+  void scanThatWasReadOnItsSideIsShownSo() throws SheetException, IOException {
+    Drawn sheet = Drawn.sheet();
+    sheet.content().addRect(100, 500, 30, 50);
+    sheet.content().fill();
+    Path file = sheet.save(folder);
+    KeptWords kept = new KeptWords(new KeptFiles(folder.resolve("kept"), 1 << 20), () -> "test");
+    try (SheetPictures pictures = SheetPictures.open(file, kept);
+        SheetFile open = SheetFile.open(file, SheetSettings.defaults())) {
+      assertEquals(List.of(new PageSize(1, 400, 600)), pictures.sizes());
+      PageContent upright =
+          PageReader.read(open.document().getPage(0), 1, null, SheetSettings.defaults());
+      kept.keep(pictures.sha256(), upright.turnedBy(1));
+      assertEquals(List.of(new PageSize(1, 600, 400)), pictures.sizes());
+      BufferedImage picture = picture(pictures.png(1, 600));
+      // The rectangle stood 50 points below the top and 100 from the left; clockwise, its lower
+      // left corner comes to be its upper left one.
+      assertEquals(0x000000, picture.getRGB(600 - 75, 115) & 0xFFFFFF);
+      assertEquals(0xFFFFFF, picture.getRGB(115, 75) & 0xFFFFFF);
     }
   }
 }

@@ -71,6 +71,11 @@ public final class Requests implements AutoCloseable {
     return JSON.readTree(tell(path, body).body());
   }
 
+  /** What a browser is opened with. */
+  public String address() {
+    return workbench.address();
+  }
+
   private HttpRequest.Builder request(String path) {
     return HttpRequest.newBuilder(URI.create(server + "/api/" + path))
         .header("Authorization", "Bearer " + key);

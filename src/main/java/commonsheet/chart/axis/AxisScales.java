@@ -49,6 +49,12 @@ final class AxisScales {
   /** The numbers of an axis reach over more of it than this. */
   private static final double LEAST_REACH = 0.4;
 
+  /** Marks closer than this share of the distance of two numbers stand between them. */
+  private static final double SPARSE = 0.6;
+
+  /** Of two axes' marks on one side of a plot, two can stand at numbers by chance. */
+  private static final int LEAST_TIED = 3;
+
   private final Plot plot;
   private final Box frame;
 
@@ -193,21 +199,66 @@ final class AxisScales {
   }
 
   private Optional<ReadAxis> axis(Side side, List<TickLabel> labels) {
-    List<ScaleFit.Mark> middles =
-        labels.stream().map(l -> new ScaleFit.Mark(side.along(l.box()), l)).toList();
-    double distance = medianDistance(middles);
-    double tolerance = Math.max(LEAST_TOLERANCE, Math.min(GREATEST_TOLERANCE, HAND_SET * distance));
     double height = labels.stream().mapToDouble(l -> l.box().height()).average().orElse(0);
-    Optional<ScaleFit.Fit> loose =
-        ScaleFit.of(middles, tolerance, OFF_MIDDLE * height + drawnFloor());
-    if (loose.isEmpty()) {
+    List<Double> middles = labels.stream().map(l -> side.along(l.box())).toList();
+    Loose loose = loose(labels, middles, OFF_MIDDLE * height + drawnFloor());
+    boolean aslant = labels.stream().anyMatch(TickLabel::aslant);
+    if (aslant && side.level()) {
+      height = labels.stream().mapToDouble(l -> l.words().get(0).size()).average().orElse(0);
+      boolean rising = labels.stream().anyMatch(TickLabel::rises);
+      Loose other = atEnds(labels, !rising, height);
+      loose = atEnds(labels, rising, height).unlessBetter(other).unlessBetter(loose);
+    }
+    if (loose.fit().isEmpty()) {
       return Optional.empty();
     }
-    ScaleFit.Fit fit = loose.get();
-    Optional<ScaleFit.Fit> tied = tied(side, fit, distance, height);
+    ScaleFit.Fit fit = loose.fit().get();
+    boolean clear = !aslant || isSparse(side, loose.distance());
+    Optional<ScaleFit.Fit> tied =
+        clear ? tied(side, fit, loose.distance(), height) : Optional.empty();
     boolean onTicks = tied.isPresent();
     Box box = Box.around(tied.orElse(fit).in().stream().map(mark -> mark.label().box()).toList());
     return Optional.of(new ReadAxis(side, tied.orElse(fit), onTicks, box, List.of(), null, null));
+  }
+
+  /** A scale through the places where numbers stand. */
+  private record Loose(Optional<ScaleFit.Fit> fit, double distance) {
+    /** This one, unless more numbers agree with another, or do so far more closely. */
+    Loose unlessBetter(Loose other) {
+      if (fit.isEmpty() || other.fit.isEmpty()) {
+        return fit.isEmpty() ? other : this;
+      }
+      int more = other.fit.get().in().size() - fit.get().in().size();
+      boolean closer = other.fit.get().deviation() < fit.get().deviation() / 2;
+      return more > 0 || more == 0 && closer ? other : this;
+    }
+  }
+
+  private Loose atEnds(List<TickLabel> labels, boolean last, double size) {
+    List<Double> ends = labels.stream().map(label -> label.end(last)).toList();
+    return loose(labels, ends, OFF_MIDDLE * size + drawnFloor());
+  }
+
+  private Loose loose(List<TickLabel> labels, List<Double> places, double floor) {
+    List<ScaleFit.Mark> marks = new ArrayList<>();
+    for (int i = 0; i < labels.size(); i++) {
+      marks.add(new ScaleFit.Mark(places.get(i), labels.get(i)));
+    }
+    marks.sort(Comparator.comparingDouble(ScaleFit.Mark::at));
+    double distance = medianDistance(marks);
+    double tolerance = Math.max(LEAST_TOLERANCE, Math.min(GREATEST_TOLERANCE, HAND_SET * distance));
+    return new Loose(ScaleFit.of(marks, tolerance, floor), distance);
+  }
+
+  /** Whether no marks stand between those of the numbers, so that none is taken for another. */
+  private boolean isSparse(Side side, double distance) {
+    List<Double> ticks = ticks(side);
+    List<Double> gaps = new ArrayList<>();
+    for (int i = 1; i < ticks.size(); i++) {
+      gaps.add(ticks.get(i) - ticks.get(i - 1));
+    }
+    double gap = median(gaps);
+    return !Double.isNaN(gap) && gap > SPARSE * distance;
   }
 
   private double drawnFloor() {
@@ -243,7 +294,8 @@ final class AxisScales {
         tied.add(new ScaleFit.Mark(nearest, mark.label()));
       }
     }
-    int needed = Math.max(2, (int) Math.ceil(0.5 * loose.in().size()));
+    int all = loose.in().size();
+    int needed = Math.max(Math.min(all, LEAST_TIED), (int) Math.ceil(0.5 * all));
     return ScaleFit.of(tied, drawnTolerance(), drawnFloor())
         .filter(fit -> fit.in().size() >= needed)
         .filter(fit -> fit.scale().logarithmic() == loose.scale().logarithmic())

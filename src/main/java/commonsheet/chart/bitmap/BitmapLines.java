@@ -35,7 +35,8 @@ public final class BitmapLines {
     Lattice lattice = Lattice.of(view, view.transposed(), rough);
     Field field = new Field(raster, lattice.area());
     List<Trace> lines = new ArrayList<>();
-    for (Curves.Candidate line : PlotDraft.trace(field, lattice, List.of()).candidates()) {
+    for (Curves.Candidate line :
+        PlotDraft.trace(field, lattice, List.of(), List.of()).candidates()) {
       if (line.strand().length() >= SPECK) {
         lines.add(PlotDraft.trace(line, field, placing, List.of()));
       }

@@ -30,6 +30,8 @@ public final class BitmapPlots {
     List<PlotDraft> drafts = new ArrayList<>();
     Lines lines = Lines.of(view, transposed);
     List<Area> boxes = lines.boxes();
+    Placing placing = new Placing(picture, raster);
+    List<Area> level = words.stream().filter(w -> w.turn() == 0).map(placing::area).toList();
     for (Area rough : Frames.find(lines)) {
       if (isAroundPlots(rough, drafts)) {
         continue;
@@ -37,13 +39,14 @@ public final class BitmapPlots {
       Lattice lattice = Lattice.of(view, transposed, rough);
       Field field = new Field(raster, lattice.area());
       if (field.groundShare >= LEAST_GROUND) {
-        PlotDraft draft = PlotDraft.of(field, lattice, boxes);
+        List<Area> inside =
+            level.stream().filter(word -> word.shareWithin(lattice.area()) > 0.5).toList();
+        PlotDraft draft = PlotDraft.of(field, lattice, boxes, inside);
         if (draft.isPlot(raster)) {
           drafts.add(draft);
         }
       }
     }
-    Placing placing = new Placing(picture, raster);
     return distinct(drafts).stream()
         .sorted(Comparator.comparingDouble(d -> d.lattice().area().top()))
         .map(d -> d.plot(picture.page(), raster, placing, words))

@@ -54,7 +54,9 @@ final class DashPattern {
     return i >= 0 && i < layer.covered().length && layer.covered()[i];
   }
 
-  private static InkStyle.Dash kind(List<Integer> dashes, double lineWidth) {
+  /** The pattern of dashes of some lengths in pixels. */
+  static InkStyle.Dash kind(List<Integer> lengths, double lineWidth) {
+    List<Integer> dashes = new ArrayList<>(lengths);
     Collections.sort(dashes);
     double dot = DOT * lineWidth + 0.5;
     double dots = dashes.stream().filter(d -> d <= dot).count();

@@ -1,7 +1,9 @@
 package commonsheet.chart.bitmap;
 
+import commonsheet.sheet.Box;
 import commonsheet.sheet.PagePixels;
 import commonsheet.sheet.Point;
+import commonsheet.sheet.Word;
 
 /** Where pixels of a raster lie on the page, and the other way round. */
 final class Placing {
@@ -21,6 +23,12 @@ final class Placing {
   /** Side of a pixel of the raster in points. */
   double pixel() {
     return picture.pixel() * step;
+  }
+
+  /** Where a word of the page lies in the raster. */
+  Area area(Word word) {
+    Box box = word.box();
+    return new Area(column(box.x()), row(box.y()), column(box.right()), row(box.bottom()));
   }
 
   double column(double pageX) {

@@ -61,23 +61,41 @@ record PlotDraft(
   private static final int BORDER = 3;
 
   /** The inks of a plot and all lines in them. */
-  record Tracing(List<Tone> inks, List<Curves.Candidate> candidates) {}
+  record Tracing(
+      List<Tone> inks, List<Curves.Candidate> candidates, List<LabelLeaders.Leader> leaders) {}
 
-  static PlotDraft of(Field field, Lattice lattice, List<Area> boxes) {
-    Tracing tracing = trace(field, lattice, boxes);
+  /**
+   * @param boxes drawn around legends and notes, in pixels of the picture
+   * @param words level words in the plot, in pixels of the picture
+   */
+  static PlotDraft of(Field field, Lattice lattice, List<Area> boxes, List<Area> words) {
+    Tracing tracing = trace(field, lattice, boxes, words);
     List<Curves.Candidate> curves = new Curves(lattice.area()).among(tracing.candidates());
     List<Pointers.Line> pointers =
-        new Pointers(field, lattice.area(), curves).among(tracing.candidates());
+        new ArrayList<>(new Pointers(field, lattice.area(), curves).among(tracing.candidates()));
+    for (LabelLeaders.Leader leader : tracing.leaders()) {
+      pointers.add(
+          new Pointers.Line(
+              leader.x0(),
+              leader.y0(),
+              leader.x1(),
+              leader.y1(),
+              false,
+              field.tone((int) leader.y0() * field.width + (int) leader.x0())));
+    }
     return new PlotDraft(field, lattice, tracing.inks(), curves, pointers);
   }
 
-  static Tracing trace(Field field, Lattice lattice, List<Area> boxes) {
+  static Tracing trace(Field field, Lattice lattice, List<Area> boxes, List<Area> words) {
     boolean[] ruled = Ruling.of(field, lattice);
     boolean[] hidden = hide(field, lattice.area(), boxes, ruled);
-    boolean[] ink = new boolean[field.size()];
-    for (int i = 0; i < ink.length; i++) {
-      ink[i] = !ruled[i] && field.strength[i] > Palette.INK;
+    List<LabelLeaders.Leader> leaders = List.of();
+    if (!words.isEmpty()) {
+      LabelLeaders labels = new LabelLeaders(field, ink(field, ruled));
+      leaders = labels.of(words.stream().map(word -> inField(word, field)).toList());
+      labels.takeOut(leaders, ruled, hidden);
     }
+    boolean[] ink = ink(field, ruled);
     List<Tone> inks = Palette.of(field, ink);
     List<Curves.Candidate> candidates = new ArrayList<>();
     for (Layer layer : Layers.of(field, ruled, hidden, inks)) {
@@ -86,7 +104,23 @@ record PlotDraft(
         candidates.add(new Curves.Candidate(strand, follower.lineWidth(), layer));
       }
     }
-    return new Tracing(inks, candidates);
+    return new Tracing(inks, candidates, leaders);
+  }
+
+  private static boolean[] ink(Field field, boolean[] ruled) {
+    boolean[] ink = new boolean[field.size()];
+    for (int i = 0; i < ink.length; i++) {
+      ink[i] = !ruled[i] && field.strength[i] > Palette.INK;
+    }
+    return ink;
+  }
+
+  private static Area inField(Area area, Field field) {
+    return new Area(
+        area.left() - field.left,
+        area.top() - field.top,
+        area.right() - field.left,
+        area.bottom() - field.top);
   }
 
   /** Takes out what lies in boxes laid over the plot: the words and samples of a legend, a note. */
@@ -179,7 +213,7 @@ record PlotDraft(
       for (Swatches.Swatch swatch : found) {
         if (swatch.ink() == ink
             && curves.stream().noneMatch(c -> isPart(swatch.area(), c.strand()))) {
-          Sample sample = sample(swatch, placing);
+          Sample sample = sample(swatch, placing, lineWidth);
           if (words.stream().noneMatch(w -> isLetter(sample, w))) {
             own.add(sample);
           }
@@ -204,16 +238,13 @@ record PlotDraft(
         && word.text().codePoints().anyMatch(Character::isLetterOrDigit);
   }
 
-  private Sample sample(Swatches.Swatch swatch, Placing placing) {
+  private Sample sample(Swatches.Swatch swatch, Placing placing, double lineWidth) {
     Area area = swatch.area();
     Point a = placing.onPage(area.left() - 0.5, area.top() - 0.5);
     Point b = placing.onPage(area.right() + 0.5, area.bottom() + 0.5);
     InkStyle style =
         new InkStyle(
-            swatch.ink().on(field.ground),
-            swatch.parts() > 1 ? InkStyle.Dash.DASHED : InkStyle.Dash.SOLID,
-            InkStyle.Marker.NONE,
-            b.y() - a.y());
+            swatch.ink().on(field.ground), swatch.dash(lineWidth), swatch.marker(), b.y() - a.y());
     return new Sample(new Box(a.x(), a.y(), b.x() - a.x(), b.y() - a.y()), style);
   }
 

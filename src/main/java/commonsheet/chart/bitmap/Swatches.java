@@ -1,5 +1,6 @@
 package commonsheet.chart.bitmap;
 
+import commonsheet.chart.plot.InkStyle;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -17,7 +18,7 @@ final class Swatches {
 
   private static final double SHORTEST = 7;
 
-  private static final double LONGEST = 0.16;
+  private static final double LONGEST = 0.3;
 
   /** How far apart dashes of one piece may be, as a share of the plot's width. */
   private static final double DASH_GAP = 0.02;
@@ -34,8 +35,36 @@ final class Swatches {
     this.inks = inks;
   }
 
-  /** A piece: where it lies in the picture, its ink and how many parts it has. */
-  record Swatch(Area area, Tone ink, int parts) {}
+  /**
+   * A piece: where it lies in the picture, its ink, the lengths of its parts in pixels and what
+   * stands on it.
+   */
+  record Swatch(Area area, Tone ink, List<Integer> parts, InkStyle.Marker marker) {
+    Swatch {
+      parts = List.copyOf(parts);
+    }
+
+    private static Swatch of(Area part, Tone ink) {
+      return new Swatch(part, ink, List.of((int) part.width() + 1), InkStyle.Marker.NONE);
+    }
+
+    private Swatch with(Area part) {
+      Area joined =
+          new Area(
+              area.left(),
+              Math.min(area.top(), part.top()),
+              Math.max(area.right(), part.right()),
+              Math.max(area.bottom(), part.bottom()));
+      List<Integer> more = new ArrayList<>(parts);
+      more.add((int) part.width() + 1);
+      return new Swatch(joined, ink, more, marker);
+    }
+
+    /** How the piece is broken. */
+    InkStyle.Dash dash(double lineWidth) {
+      return parts.size() == 1 ? InkStyle.Dash.SOLID : DashPattern.kind(parts, lineWidth);
+    }
+  }
 
   List<Swatch> find(double lineWidth) {
     int x0 = (int) Math.max(0, plot.left() - AROUND * plot.width());
@@ -54,7 +83,12 @@ final class Swatches {
     for (int k = 0; k < inks.size(); k++) {
       List<Area> parts = new ArrayList<>();
       for (Area part : Spots.of(owner, (byte) k, width, height)) {
-        if (part.height() <= (inks.get(k).isGrey() ? lineWidth + 1 : 3 * lineWidth + 4)) {
+        InkStyle.Marker marker = MarkedSample.of(owner, (byte) k, width, part, lineWidth);
+        if (marker != InkStyle.Marker.NONE && part.width() <= LONGEST * plot.width()) {
+          Area area =
+              new Area(part.left() + x0, part.top() + y0, part.right() + x0, part.bottom() + y0);
+          out.add(new Swatch(area, inks.get(k), List.of((int) part.width() + 1), marker));
+        } else if (part.height() <= (inks.get(k).isGrey() ? lineWidth + 1 : 3 * lineWidth + 4)) {
           parts.add(
               new Area(part.left() + x0, part.top() + y0, part.right() + x0, part.bottom() + y0));
         }
@@ -99,19 +133,8 @@ final class Swatches {
           before = other;
         }
       }
-      if (before == null) {
-        open.add(new Swatch(part, ink, 1));
-      } else {
-        open.remove(before);
-        Area a = before.area();
-        Area joined =
-            new Area(
-                a.left(),
-                Math.min(a.top(), part.top()),
-                Math.max(a.right(), part.right()),
-                Math.max(a.bottom(), part.bottom()));
-        open.add(new Swatch(joined, ink, before.parts() + 1));
-      }
+      open.remove(before);
+      open.add(before == null ? Swatch.of(part, ink) : before.with(part));
     }
     open.removeIf(s -> !isPiece(s.area(), lineWidth));
     return open;

@@ -64,13 +64,19 @@ public final class CurveLabels {
         labels.add(new CurveLabel(phrase, meaning, shown, pointers));
       }
     }
-    return settled(labels);
+    return LostPoints.ofFamily(LostUnits.ofFamily(settled(labels), reader), reader);
   }
 
-  /** Signs seen before recognised words are the end of their sample. */
+  /** Signs seen before recognised words are the end of their sample, behind them a leader's. */
   private LabelMeaning meaning(Phrase phrase) {
     String text = phrase.text();
-    return reader.read(phrase.recognised() ? text.replaceAll("^[^\\p{L}\\p{N}+-]+", "") : text);
+    String bare = text.replaceAll("^[^\\p{L}\\p{N}+-]+|[-\\s/|\\\\_~—–.]+$", "");
+    if (!phrase.recognised()) {
+      return reader.read(text);
+    }
+    String mended = LostPoints.behindNought(bare).replaceAll("^[Il|](?=\\s?C$)", "1");
+    LabelMeaning meaning = reader.read(mended);
+    return mended.equals(bare) ? meaning : meaning.unclear();
   }
 
   /** A bare number is no label: it has strayed from an axis, or says nothing. */

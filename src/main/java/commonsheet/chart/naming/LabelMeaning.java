@@ -17,6 +17,11 @@ public record LabelMeaning(Conditions conditions, Measure measure, boolean plain
     return conditions.isEmpty() && measure == null;
   }
 
+  /** The same, not clearly read. */
+  public LabelMeaning unclear() {
+    return new LabelMeaning(conditions, measure, false, loneC);
+  }
+
   /** The same label with its bare C read as a temperature or a rate. */
   public LabelMeaning loneCAs(String condition) {
     return new LabelMeaning(Conditions.NONE.with(condition, loneC), measure, plain, loneC);

@@ -33,6 +33,11 @@ public final class Lines {
 
   private static final double LEADER_END = 2;
 
+  /** A straight line from the side that goes over so much of the plot is a curve. */
+  private static final double FROM_SIDE = 0.06;
+
+  private static final double LONGEST_LEADER = 0.4;
+
   private final Plot plot;
   private final Box frame;
   private final List<String> leftOut = new ArrayList<>();
@@ -89,7 +94,9 @@ public final class Lines {
     boolean straight =
         trace.points().stream()
             .allMatch(p -> CurveGeometry.distance(first, last, p) < STRAIGHT + plot.pixel());
-    if (!straight || trace.style().marker() != Marker.NONE) {
+    boolean fromSide = Math.min(first.x(), last.x()) < frame.x() + FROM_SIDE * frame.width();
+    boolean across = Math.abs(last.x() - first.x()) > LONGEST_LEADER * frame.width();
+    if (!straight || trace.style().marker() != Marker.NONE || (fromSide && across)) {
       return null;
     }
     for (Word word : plot.words()) {

@@ -41,10 +41,22 @@ public final class TitleReader {
   /** What a title recognised in a picture says, with a letter wrong or spaces lost. */
   public static List<AxisMeasure> readRecognised(String text) {
     List<AxisMeasure> exact = read(text);
-    Measure measure = exact.isEmpty() ? WORDS.measures().nearly(ChartText.lower(text)) : null;
+    if (!exact.isEmpty()) {
+      return exact;
+    }
+    String folded = ChartText.folded(text);
+    Measure measure = WORDS.measures().nearly(ChartText.lower(text));
     return measure == null
-        ? exact
-        : List.of(new AxisMeasure(measure, unit(ChartText.folded(text), measure)));
+        ? behindUnreadable(folded)
+        : List.of(new AxisMeasure(measure, unit(folded, measure)));
+  }
+
+  /** A unit in brackets that only one quantity has tells it, whatever its name was read as. */
+  private static List<AxisMeasure> behindUnreadable(String text) {
+    Matcher bracketed = BRACKETED.matcher(text);
+    return bracketed.find() && bracketed.end() == text.length()
+        ? unitAlone(bracketed.group(1))
+        : List.of();
   }
 
   /** A second mention, as in another language, only adds the unit. */

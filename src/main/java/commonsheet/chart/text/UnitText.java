@@ -26,7 +26,7 @@ public final class UnitText {
       return null;
     }
     boolean temperature = measure != null && measure.quantity().equals("temperature");
-    if (temperature && bare.matches("(?i)°?c|deg\\.?")) {
+    if (temperature && bare.matches("(?i)[°*'^\"]?\\s?c|oC|deg\\.?")) {
       return new TradeUnit("Cel", Dimension.TEMPERATURE);
     }
     String withNumber = "3 " + bare;

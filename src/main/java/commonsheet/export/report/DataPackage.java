@@ -46,6 +46,10 @@ final class DataPackage {
     node.put("title", "Cells at " + ShortlistWords.condition(report.condition()));
     node.put("description", description(report));
     node.put("caution", Caution.TEXT);
+    if (report.licence() != null) {
+      boolean address = report.licence().contains("://");
+      node.putArray("licenses").addObject().put(address ? "path" : "name", report.licence());
+    }
     ArrayNode keywords = node.putArray("keywords");
     List.of("lithium-ion", "cell", "datasheet", "discharge").forEach(keywords::add);
     if (!report.cells().isEmpty()) {

@@ -14,15 +14,17 @@ import java.util.stream.Stream;
  * @param shortlist what was compared
  * @param cells its contenders in the same order, or the first of them
  * @param compared how many there are in all
+ * @param licence name or address of the licence that its reader gives the figures on; null where
+ *     none was named
  */
-public record Report(Shortlist shortlist, List<ReportedCell> cells, int compared) {
+public record Report(Shortlist shortlist, List<ReportedCell> cells, int compared, String licence) {
   public Report {
     cells = List.copyOf(cells);
   }
 
   /** A report that tells of every cell. */
   Report(Shortlist shortlist, List<ReportedCell> cells) {
-    this(shortlist, cells, cells.size());
+    this(shortlist, cells, cells.size(), null);
   }
 
   /** Gathers what is told of every cell. */
@@ -36,7 +38,18 @@ public record Report(Shortlist shortlist, List<ReportedCell> cells, int compared
 
   /** The same of the first cells in rank only. */
   Report ofFirst(int most) {
-    return cells.size() <= most ? this : new Report(shortlist, cells.subList(0, most), compared);
+    return cells.size() <= most
+        ? this
+        : new Report(shortlist, cells.subList(0, most), compared, licence);
+  }
+
+  /**
+   * The same under a licence.
+   *
+   * @param name of a licence, such as {@code CC-BY-4.0}, or its address on the web; null for none
+   */
+  public Report licensed(String name) {
+    return new Report(shortlist, cells, compared, name);
   }
 
   Condition condition() {

@@ -22,6 +22,11 @@ public final class PictureWords implements Recogniser, AutoCloseable {
    */
   private static final double LOOKED_AT = 180;
 
+  /** The same for drawings, whose print is smaller, and pixels they are looked at with at most. */
+  private static final double DRAWING_LOOKED_AT = 260;
+
+  private static final double MOST_DRAWING_PIXELS = 4e6;
+
   private static final double POINTS_PER_INCH = 72;
 
   /** Pixels a picture is looked at with at most; an A4 page has 3.1 million. */
@@ -60,13 +65,28 @@ public final class PictureWords implements Recogniser, AutoCloseable {
 
   @Override
   public List<Word> words(PagePixels picture) {
+    return words(picture, false);
+  }
+
+  @Override
+  public List<Word> wordsOfDrawing(PagePixels picture) {
+    return words(picture, true);
+  }
+
+  private List<Word> words(PagePixels picture, boolean drawing) {
     Pixels pixels = Pixels.of(picture.image());
     if (pixels.isPlain()) {
       return List.of();
     }
     // Parallel streams run on the pool their task was given to.
     return started()
-        .submit(() -> words(Reading.of(pixels, lines(picture, pixels), reader), picture, pixels))
+        .submit(
+            () ->
+                words(
+                    Reading.of(pixels, lines(picture, pixels, drawing), reader),
+                    drawing,
+                    picture,
+                    pixels))
         .join();
   }
 
@@ -78,7 +98,7 @@ public final class PictureWords implements Recogniser, AutoCloseable {
             .map(place -> new Reading.Way(strip(place, picture, pixels), place.turn()))
             .toList();
     return started()
-        .submit(() -> words(Reading.along(pixels, ways, reader), picture, pixels))
+        .submit(() -> words(Reading.along(pixels, ways, reader), false, picture, pixels))
         .join();
   }
 
@@ -99,20 +119,26 @@ public final class PictureWords implements Recogniser, AutoCloseable {
   }
 
   /** The boxes of the lines of text of a picture, in its pixels. */
-  private List<TurnedBox> lines(PagePixels picture, Pixels pixels) {
+  private List<TurnedBox> lines(PagePixels picture, Pixels pixels, boolean drawing) {
     double pixel = picture.area().width() / pixels.width();
-    double most = Math.sqrt(MOST_PIXELS / ((double) pixels.width() * pixels.height()));
-    double scale = Math.min(LOOKED_AT * pixel / POINTS_PER_INCH, most);
-    List<TurnedBox> fitted =
+    double area = (double) pixels.width() * pixels.height();
+    double scale = Math.min(LOOKED_AT * pixel / POINTS_PER_INCH, Math.sqrt(MOST_PIXELS / area));
+    if (drawing) {
+      double finer = DRAWING_LOOKED_AT * pixel / POINTS_PER_INCH;
+      scale = Math.max(scale, Math.min(finer, Math.sqrt(MOST_DRAWING_PIXELS / area)));
+    }
+    List<TurnedBox> found =
         detector.regions(pixels, scale).stream().map(box -> InkFit.fitted(pixels, box)).toList();
+    List<TurnedBox> fitted = drawing ? DrawingLines.completed(pixels, found) : found;
     return fitted.stream().filter(box -> !isPartOfAnother(box, fitted)).toList();
   }
 
-  private static List<Word> words(List<Reading> readings, PagePixels picture, Pixels pixels) {
+  private static List<Word> words(
+      List<Reading> readings, boolean drawing, PagePixels picture, Pixels pixels) {
     List<Word> words = new ArrayList<>();
     for (Reading reading : readings) {
       if (reading.line().confidence() >= NO_TEXT) {
-        words.addAll(words(reading, picture, pixels));
+        words.addAll(words(reading, drawing, picture, pixels));
       }
     }
     return words;
@@ -131,7 +157,9 @@ public final class PictureWords implements Recogniser, AutoCloseable {
                     && own.sharedHeight(other) > MOST);
   }
 
-  private static List<Word> words(Reading reading, PagePixels picture, Pixels pixels) {
+  private static List<Word> words(
+      Reading reading, boolean drawing, PagePixels picture, Pixels pixels) {
+    int turn = drawing ? reading.angle() : reading.turn();
     TurnedBox box = reading.box();
     StripInk ink = StripInk.of(reading.strip());
     double pixel = picture.area().width() / pixels.width();
@@ -149,8 +177,7 @@ public final class PictureWords implements Recogniser, AutoCloseable {
               picture.area().y() + place.y() * pixel,
               place.width() * pixel,
               place.height() * pixel);
-      words.add(
-          new Word(part.text(), onPage, size, false, reading.turn(), 0, true, part.confidence()));
+      words.add(new Word(part.text(), onPage, size, false, turn, 0, true, part.confidence()));
     }
     return words;
   }

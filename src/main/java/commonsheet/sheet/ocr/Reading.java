@@ -24,6 +24,9 @@ record Reading(TurnedBox box, int turn, Pixels strip, ReadLine line) {
   /** Confidence of a reading upwards from which reading downwards is not tried. */
   private static final double SURE = 0.9;
 
+  /** Degrees from which a line is aslant and not only laid askew. */
+  private static final int SLANTED = 12;
+
   /** A place to be read in one direction. */
   record Way(TurnedBox box, int turn) {
     private Reading read(Pixels picture, LineReader reader) {
@@ -73,6 +76,12 @@ record Reading(TurnedBox box, int turn, Pixels strip, ReadLine line) {
         best[region] = reading;
       }
     }
+  }
+
+  /** The direction of reading in whole degrees, counter-clockwise; slanted lines have their own. */
+  int angle() {
+    int off = (int) Math.round(-Math.toDegrees(box.angle())) - (turn == 270 ? -90 : turn);
+    return Math.abs(off) < SLANTED ? turn : Math.floorMod(turn + off, 360);
   }
 
   private double sureness() {

@@ -8,6 +8,9 @@ final class StripInk {
   /** Share of the strip's contrast from which a pixel is ink. */
   private static final double INK = 0.4;
 
+  /** Thickness of a ruling beside a line of text, at most, as a share of the text's height. */
+  private static final double RULING = 0.2;
+
   /** Contrast below which a strip holds no ink, of 255. */
   private static final int FAINT = 24;
 
@@ -16,19 +19,39 @@ final class StripInk {
   private final int bottom;
 
   private StripInk(boolean[][] ink, int width) {
-    int first = ink.length;
-    int last = -1;
+    BitSet rows = new BitSet();
     for (int row = 0; row < ink.length; row++) {
       for (int column = 0; column < width; column++) {
         if (ink[row][column]) {
           columns.set(column);
-          first = Math.min(first, row);
-          last = row;
+          rows.set(row);
         }
       }
     }
-    this.top = last < 0 ? 0 : first;
-    this.bottom = last < 0 ? ink.length : last + 1;
+    int[] text = withoutRulings(rows);
+    this.top = rows.isEmpty() ? 0 : text[0];
+    this.bottom = rows.isEmpty() ? ink.length : text[1];
+  }
+
+  /**
+   * First row and the row after the last of what is written: a ruling above or below lies apart and
+   * is thin beside it.
+   */
+  private static int[] withoutRulings(BitSet rows) {
+    int first = Math.max(0, rows.nextSetBit(0));
+    int end = rows.length();
+    int highest = 0;
+    for (int row = first; row >= 0 && row < end; row = rows.nextSetBit(rows.nextClearBit(row))) {
+      highest = Math.max(highest, rows.nextClearBit(row) - row);
+    }
+    double thin = RULING * highest;
+    while (rows.nextClearBit(first) - first < thin) {
+      first = rows.nextSetBit(rows.nextClearBit(first));
+    }
+    while (end - rows.previousClearBit(end - 1) - 1 < thin) {
+      end = rows.previousSetBit(rows.previousClearBit(end - 1)) + 1;
+    }
+    return new int[] {first, end};
   }
 
   static StripInk of(Pixels strip) {

@@ -54,7 +54,8 @@ record DifferencesView(Side first, Side second, List<Row> rows) {
       String firstId,
       String secondId) {}
 
-  static DifferencesView of(String firstFile, CellRecord first, String secondFile, CellRecord second) {
+  static DifferencesView of(
+      String firstFile, CellRecord first, String secondFile, CellRecord second) {
     List<Row> rows = new ArrayList<>();
     for (CellMember member : CellMember.values()) {
       String one = member.of(first.cell());
@@ -80,8 +81,7 @@ record DifferencesView(Side first, Side second, List<Row> rows) {
     Statement one = pair.first();
     Statement other = pair.second();
     Statement named = one == null ? other : one;
-    boolean alike =
-        one == null || other == null || one.conditions().equals(other.conditions());
+    boolean alike = one == null || other == null || one.conditions().equals(other.conditions());
     boolean sameKind = one == null || other == null || one.statistic() == other.statistic();
     return new Row(
         QuantityCatalogue.standard().get(named.quantity()).label()
@@ -99,8 +99,7 @@ record DifferencesView(Side first, Side second, List<Row> rows) {
       return null;
     }
     return (statistic && statement.statistic() != null ? statement.statistic().label() + " " : "")
-        + AmountText.shown(
-            statement.value(), statement.low(), statement.high(), statement.unit())
+        + AmountText.shown(statement.value(), statement.low(), statement.high(), statement.unit())
         + (conditions && !statement.conditions().isEmpty()
             ? " (" + ConditionText.of(statement.conditions()) + ")"
             : "")

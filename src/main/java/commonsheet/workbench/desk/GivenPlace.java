@@ -43,7 +43,6 @@ final class GivenPlace {
     if (text == null || text.isBlank()) {
       throw new Refusal(Refusal.Kind.UNUSABLE, "Say which words stand at that place.");
     }
-    return new Evidence(
-        page, box, text.strip(), Method.TYPED_IN, null, null, null, null, null);
+    return new Evidence(page, box, text.strip(), Method.TYPED_IN, null, null, null, null, null);
   }
 }

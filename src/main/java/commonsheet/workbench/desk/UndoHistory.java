@@ -124,7 +124,8 @@ final class UndoHistory {
       UndoSteps steps = JSON.readValue(Files.readAllBytes(list), UndoSteps.class);
       boolean sound =
           steps.steps().stream()
-              .allMatch(step -> step.version() != null && VERSION.matcher(step.version()).matches());
+              .allMatch(
+                  step -> step.version() != null && VERSION.matcher(step.version()).matches());
       return sound ? steps : UndoSteps.NONE;
     } catch (JsonProcessingException damaged) {
       return UndoSteps.NONE;

@@ -7,6 +7,7 @@ import commonsheet.layout.LayoutException;
 import commonsheet.layout.Reading;
 import commonsheet.record.CellRecord;
 import commonsheet.record.RecordException;
+import commonsheet.sheet.KeptWords;
 import commonsheet.sheet.SheetException;
 import commonsheet.workbench.http.Refusal;
 import java.nio.file.Path;
@@ -154,7 +155,7 @@ final class SheetReading {
   /** Loaded with the first sheet; after a fault a new one, since the old may still be at work. */
   private DatasheetReader reader() throws LayoutException {
     if (reader == null) {
-      reader = DatasheetReader.withLayouts(layouts);
+      reader = DatasheetReader.withLayouts(layouts, KeptWords.ofMachine());
     }
     return reader;
   }

@@ -1,6 +1,7 @@
 package commonsheet.workbench.place;
 
 import commonsheet.sheet.Box;
+import commonsheet.sheet.KeptWords;
 import commonsheet.sheet.PageSize;
 import commonsheet.sheet.SheetException;
 import commonsheet.sheet.SheetPictures;
@@ -27,11 +28,26 @@ public final class PagePictures implements AutoCloseable {
 
   private record Key(FileStamp sheet, int page, Box part, int width) {}
 
-  private final OpenFiles<SheetPictures> open = new OpenFiles<>(SheetPictures::open);
+  private final OpenFiles<SheetPictures> open;
   private final RecentMap<Key, byte[]> pictures =
       new RecentMap<>(MOST_BYTES, picture -> picture.length);
   private final RecentMap<FileStamp, List<PageSize>> sizes =
       new RecentMap<>(MOST_SHEETS, each -> 1);
+
+  /**
+   * Pictures of any sheets.
+   *
+   * @param kept tells how pages that are pictures were turned when they were recognised; or null
+   */
+  PagePictures(KeptWords kept) {
+    open = new OpenFiles<>(file -> SheetPictures.open(file, kept));
+  }
+
+  /** Draws everything anew, since a page turned out to be read in another direction. */
+  void forget() {
+    pictures.clear();
+    sizes.clear();
+  }
 
   /**
    * The sizes of the pages as displayed, in their order.

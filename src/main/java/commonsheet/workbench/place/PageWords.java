@@ -1,6 +1,7 @@
 package commonsheet.workbench.place;
 
 import commonsheet.quantity.NumberStyle;
+import commonsheet.sheet.KeptWords;
 import commonsheet.sheet.Page;
 import commonsheet.sheet.PageKind;
 import commonsheet.sheet.Recogniser;
@@ -24,12 +25,20 @@ public final class PageWords implements AutoCloseable {
   private record Key(FileStamp sheet, int page, boolean recognised) {}
 
   private final Recogniser recogniser;
-  private final OpenFiles<SheetWords> open = new OpenFiles<>(SheetWords::open);
+  private final Runnable turned;
+  private final OpenFiles<SheetWords> open;
   private final RecentMap<Key, Page> pages = new RecentMap<>(MOST_PAGES, page -> 1);
 
-  /** Words by a recogniser for those that are drawn. */
-  public PageWords(Recogniser recogniser) {
+  /**
+   * Words by a recogniser for those that are drawn.
+   *
+   * @param kept where these are kept from one start to the next; null for nowhere
+   * @param turned what to do when a page turns out to be read in another direction than it has
+   */
+  PageWords(Recogniser recogniser, KeptWords kept, Runnable turned) {
     this.recogniser = recogniser;
+    this.turned = turned;
+    this.open = new OpenFiles<>(file -> SheetWords.open(file, kept));
   }
 
   /**
@@ -55,7 +64,7 @@ public final class PageWords implements AutoCloseable {
     int count = open.use(stamp, SheetWords::pages);
     List<Page> all = new ArrayList<>();
     for (int number = 1; number <= count; number++) {
-      Page recognised = pages.get(new Key(stamp, number, true));
+      Page recognised = recognised(stamp, number);
       all.add(recognised != null ? recognised : page(stamp, number, false));
     }
     return all;
@@ -69,7 +78,8 @@ public final class PageWords implements AutoCloseable {
   public List<Integer> unread(Path sheet) throws SheetException {
     FileStamp stamp = PagePictures.stamp(sheet);
     return known(sheet).stream()
-        .filter(page -> isDrawn(page) && pages.get(new Key(stamp, page.number(), true)) == null)
+        .filter(page -> pages.get(new Key(stamp, page.number(), true)) == null)
+        .filter(PageWords::isDrawn)
         .map(Page::number)
         .toList();
   }
@@ -90,6 +100,21 @@ public final class PageWords implements AutoCloseable {
   /** Whether words of the page may be drawn that are not written. */
   static boolean isDrawn(Page page) {
     return page.kind() == PageKind.PICTURE || page.kind() == PageKind.PARTLY_PICTURE;
+  }
+
+  /**
+   * A page that is known with the words of its pictures, from before or an earlier start; or null.
+   */
+  private Page recognised(FileStamp stamp, int number) throws SheetException {
+    Key key = new Key(stamp, number, true);
+    Page known = pages.get(key);
+    if (known == null && isDrawn(page(stamp, number, false))) {
+      known = open.use(stamp, file -> file.keptPage(number));
+      if (known != null) {
+        pages.put(key, known);
+      }
+    }
+    return known;
   }
 
   private Page page(FileStamp stamp, int number, boolean recognised) throws SheetException {
@@ -113,7 +138,11 @@ public final class PageWords implements AutoCloseable {
       return file.page(number);
     }
     try {
-      return file.page(number, recogniser);
+      Page page = file.page(number, recogniser);
+      if (page.turned() != 0) {
+        turned.run();
+      }
+      return page;
     } catch (RecogniserException unable) {
       // Where pictures cannot be read on this machine, the written words are all there is.
       return file.page(number);

@@ -43,4 +43,10 @@ final class RecentMap<K, V> {
       oldest.remove();
     }
   }
+
+  /** Forgets everything. */
+  synchronized void clear() {
+    kept.clear();
+    total = 0;
+  }
 }

@@ -113,7 +113,7 @@ function side(record, place) {
     <span class="soft">${place}</span>
     <a href=${address('record', { file: record.file })}>${[record.maker, record.model ?? record.id].filter(Boolean).join(' ')}</a>
     <span class="chip" data-state=${record.state}>${record.state}</span>
-    ${record.source ? html`<span class="source">${record.source}</span>` : nothing}
+    ${record.source ? html`<span class="under">${record.source}</span>` : nothing}
   </th>`;
 }
 
@@ -121,7 +121,7 @@ function line(row, first, second) {
   const { sign, word } = KINDS[row.kind];
   return html`<tr data-kind=${row.kind}>
     <td class="kind" title=${word}><span aria-hidden="true">${sign}</span><span class="heard">${word}</span></td>
-    <th scope="row">${row.what}${row.conditions ? html`<span class="conditions">${row.conditions}</span>` : nothing}</th>
+    <th scope="row">${row.what}${row.conditions ? html`<span class="under">${row.conditions}</span>` : nothing}</th>
     <td class="said">${said(row.first, row.firstId, first)}</td>
     <td class="said">${said(row.second, row.secondId, second)}</td>
   </tr>`;

@@ -5,10 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import commonsheet.chart.plot.InkStyle;
 import commonsheet.chart.plot.Plot;
+import commonsheet.chart.plot.Sample;
 import commonsheet.chart.plot.Trace;
 import commonsheet.sheet.Box;
 import commonsheet.sheet.PagePixels;
 import commonsheet.sheet.Point;
+import commonsheet.sheet.Word;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Font;
@@ -18,6 +20,7 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Random;
 import java.util.function.DoubleUnaryOperator;
@@ -133,6 +136,35 @@ class BitmapPlotsTest {
   }
 
   @Test
+  void leadersOfLabelsThatCrossCurvesOfTheirColourLeadToTheirOwn() {
+    Picture picture = new Picture().frame();
+    DoubleUnaryOperator upper = fall(70, 520);
+    DoubleUnaryOperator lower = fall(120, 500);
+    picture.curve(Color.BLACK, upper, 520);
+    picture.curve(Color.BLACK, lower, 500);
+    picture.line(162, 258, 240, upper.applyAsDouble(240), Color.BLACK, 1);
+    picture.line(162, 278, 300, lower.applyAsDouble(300), Color.BLACK, 1);
+    picture.text("1C", 142, 262);
+    picture.text("2C", 142, 282);
+    List<Word> words = List.of(word("1C", 142, 252, 17, 10), word("2C", 142, 272, 17, 10));
+    Plot plot = BitmapPlots.find(pixels(picture.image), words).get(0);
+    assertEquals(2, plot.traces().size());
+    for (Trace trace : plot.traces()) {
+      assertTrue(worst(trace, upper) < 1.5 || worst(trace, lower) < 1.5);
+    }
+    assertTrue(plot.pointers().stream().anyMatch(p -> p.to().distance(at(240, upper)) < 4));
+    assertTrue(plot.pointers().stream().anyMatch(p -> p.to().distance(at(300, lower)) < 4));
+  }
+
+  private static Point at(double x, DoubleUnaryOperator row) {
+    return new Point(x, row.applyAsDouble(x));
+  }
+
+  private static Word word(String text, double x, double y, double width, double height) {
+    return new Word(text, new Box(x, y, width, height), height, false, 0, 0, true, 0.9);
+  }
+
+  @Test
   void samplesOfALegendBesideThePlot() {
     Picture picture = new Picture().frame();
     picture.curve(new Color(0x1F77B4), fall(90, 500), 500);
@@ -141,6 +173,23 @@ class BitmapPlotsTest {
     assertEquals(1, plot.traces().size());
     assertEquals(1, plot.samples().size());
     assertEquals(595, plot.samples().get(0).box().centreX(), 1.5);
+  }
+
+  @Test
+  void samplesWithMarkersOfALegendInTheInkOfTheCurves() {
+    Picture picture = new Picture().frame();
+    picture.curve(Color.BLACK, fall(90, 500), 500);
+    picture.line(580, 100, 620, 100, Color.BLACK, 2);
+    picture.graphics.fillRect(595, 95, 10, 10);
+    picture.line(580, 130, 620, 130, Color.BLACK, 2);
+    picture.graphics.fillOval(595, 125, 10, 10);
+    List<Sample> samples = picture.onlyPlot().samples();
+    assertEquals(
+        List.of(InkStyle.Marker.SQUARE, InkStyle.Marker.CIRCLE),
+        samples.stream()
+            .sorted(Comparator.comparingDouble(sample -> sample.box().y()))
+            .map(sample -> sample.style().marker())
+            .toList());
   }
 
   @Test

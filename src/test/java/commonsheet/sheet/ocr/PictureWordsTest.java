@@ -161,6 +161,32 @@ class PictureWordsTest {
     assertEquals("25", drawing.words().get(0).text());
   }
 
+  /** The network tells where a narrow letter stands only roughly. */
+  @Test
+  void narrowLettersStayInTheirWords() {
+    Drawing drawing = new Drawing();
+    drawing.text("Impulse of small cell until cut-off", 8, 20, 50);
+    assertEquals(
+        List.of("Impulse", "of", "small", "cell", "until", "cut-off"), texts(drawing.words()));
+  }
+
+  /** Of table rows between rulings: the size decides which gaps part cells. */
+  @Test
+  void aRulingAboveALineMakesItsPrintNoLarger() {
+    Drawing drawing = new Drawing();
+    drawing.text("Discharge capacity", 9, 20, 50);
+    drawing.graphics.fill(new Rectangle2D.Double(10, 40.2, 250, 0.8));
+    drawing.words().forEach(word -> assertEquals(9, word.size(), 1.5));
+  }
+
+  @Test
+  void aDegreeIsAsSureAsItsTwoFormsTogether() {
+    Drawing drawing = new Drawing();
+    drawing.text("23 \u00B0C", 9, 20, 50);
+    drawing.text("60 \u00B0C", 9, 120, 50);
+    drawing.words().forEach(word -> assertTrue(word.confidence() > 0.6, word.toString()));
+  }
+
   @Test
   void picturesWithoutWordsHaveNone() {
     for (int type : new int[] {BufferedImage.TYPE_INT_RGB, BufferedImage.TYPE_BYTE_BINARY}) {

@@ -33,7 +33,7 @@ function approval({ state, record }) {
 function inTheWay(obstacles) {
   return html`
     <details class="obstacles">
-      <summary>${obstacles.length}<span class="long"> ${obstacles.length === 1 ? 'thing' : 'things'}</span> in the way</summary>
+      <summary><span>${obstacles.length}</span><span class="long">${obstacles.length === 1 ? 'thing' : 'things'}</span><span>in the way</span></summary>
       <ul>
         ${obstacles.map((each) => html`<li>${each.charAt(0).toUpperCase() + each.slice(1)}.</li>`)}
       </ul>

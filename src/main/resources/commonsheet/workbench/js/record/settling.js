@@ -1,6 +1,7 @@
 // What is done with the chosen value: confirm, correct, reject, return, answer its findings.
 
 import { ask } from '../dialog.js';
+import { personOrAsk } from '../person.js';
 import { tell } from '../told.js';
 import { chartAddress } from './chosen.js';
 import { focusList } from './list.js';
@@ -67,6 +68,9 @@ async function confirm({ session, say, editor }, anew = false) {
   }
   if (part.settled && !anew) {
     goOn(session, part.id);
+    return;
+  }
+  if (!(await personOrAsk())) {
     return;
   }
   const saved = say({ do: 'confirm', ids: [part.id] }, 'confirmed');

@@ -1,6 +1,7 @@
 // The line of tools above the sheet.
 
 import { html, nothing } from '/lit/lit-html.js';
+import { address } from '../route.js';
 
 /**
  * @param {import('./sheet.js').Sheet} sheet
@@ -28,6 +29,7 @@ export function tools(sheet, { page, pages, marking }) {
       <button type="button" class="button plain draw" aria-pressed=${marking} title="Draw a box and have its words read (d)" @click=${() => sheet.drawAsked?.()}>
         Draw a box
       </button>
+      <a class="button plain" href=${address('figure', { file: sheet.file })} title="The charts of the sheet with their curves">Charts</a>
     </div>
   `;
 }
