@@ -72,21 +72,21 @@ final class ReadingSlips {
   /** Small words before a number: "to2.5V", "with2.0V", "At25℃", "Max.50.5mm", "CC-CV0.5C". */
   private static final String BEFORE_NUMBER =
       "(?<=(?:^|\\W|\\d|[VAC])(?:[Tt]o|[Aa]t|[Oo]f|[Ff]or|[Ww]ith|[Ff]rom|[Tt]ill|[Uu]ntil|and|by|than))"
-          + "(?=\\d)"
-          + "|(?<=(?:^|\\W)(?:[Mm]ax|[Mm]in|[Tt]yp)[.])(?=\\d)"
-          + "|(?<=CC|CV|^a)(?=\\d[.]\\d+ ?C)";
+          + "(?=\\d)|(?<=(?:^|\\W)(?:[Mm]ax|[Mm]in|[Tt]yp)[.])(?=\\d)|(?<=CC|CV|^a)(?=\\d[.]\\d+"
+          + " ?C)";
 
   /** Small words after a number and its unit: "0.2Cwith", "2.0Vcut-off", "+10to". */
   private static final String AFTER_NUMBER =
-      "(?<=\\d ?m?[VAC℃%])(?=to(?:\\W|\\d|$)|at(?:\\W|\\d|$)|with|cut|until|till|and|charg|discharg)"
-          + "|(?<=\\d)(?=to(?:$|[+\u2212-]?\\d))"
-          + "|(?<=\\d ?[VAC℃],)(?=\\d|to)";
+      "(?<=\\d"
+          + " ?m?[VAC℃%])(?=to(?:\\W|\\d|$)|at(?:\\W|\\d|$)|with|cut|until|till|and|charg|discharg)"
+          + "|(?<=\\d)(?=to(?:$|[+\u2212-]?\\d))|(?<=\\d ?[VAC℃],)(?=\\d|to)";
 
   /** Where a space was lost. */
   private static final Pattern LOST_SPACE = Pattern.compile(BEFORE_NUMBER + "|" + AFTER_NUMBER);
 
   /** What mΩ is taken for; the letter is rarer than all of these. */
-  private static final Pattern MILLIOHM = Pattern.compile("(?i)(?<=^|\\d)m(?:s|q|n|2|0|o|a)(?=[.,;)]?$)");
+  private static final Pattern MILLIOHM =
+      Pattern.compile("(?i)(?<=^|\\d)m(?:s|q|n|2|0|o|a)(?=[.,;)]?$)");
 
   private static final Pattern RESISTANCE =
       Pattern.compile("(?i)resist|imped|widerstand|résist|内阻|阻抗|抵抗|インピーダンス");

@@ -290,6 +290,14 @@ class DoubtsTest {
   }
 
   private static Word recognised(Word w, ToDoubleFunction<String> confidence) {
-    return new Word(w.text(), w.box(), w.size(), w.bold(), w.turn(), w.raised(), true, confidence.applyAsDouble(w.text()));
+    return new Word(
+        w.text(),
+        w.box(),
+        w.size(),
+        w.bold(),
+        w.turn(),
+        w.raised(),
+        true,
+        confidence.applyAsDouble(w.text()));
   }
 }

@@ -81,25 +81,22 @@ public record PlacedLine(List<Point> points, double errorX, double errorY) {
     return new PlacedLine(left, errorX * more, errorY * more);
   }
 
-  /** Its values. */
+  /** Its values, each to a small part of its own error, which on logarithmic axes differs. */
   public Values values(PlotReference reference) {
-    double x = errorX * steepest(points, reference.x());
-    double y = errorY * steepest(points, reference.y());
-    return rounded(raw(reference), x, y);
-  }
-
-  private static Values rounded(List<double[]> points, double x, double y) {
-    Curve.Uncertainty uncertainty =
-        new Curve.Uncertainty(Rounding.twoDigits(x), Rounding.twoDigits(y));
-    return new Values(Rounding.points(points, uncertainty), uncertainty);
-  }
-
-  private List<double[]> raw(PlotReference reference) {
-    List<double[]> raw = new ArrayList<>();
+    List<List<Double>> values = new ArrayList<>();
     for (Point place : points) {
-      raw.add(new double[] {reference.x().value(place), reference.y().value(place)});
+      values.add(
+          List.of(rounded(reference.x(), place, errorX), rounded(reference.y(), place, errorY)));
     }
-    return raw;
+    return new Values(
+        values,
+        new Curve.Uncertainty(
+            Rounding.twoDigits(errorX * steepest(points, reference.x())),
+            Rounding.twoDigits(errorY * steepest(points, reference.y()))));
+  }
+
+  private static double rounded(AxisReference axis, Point place, double error) {
+    return Rounding.within(axis.value(place), error * axis.perPoint(place));
   }
 
   private static double steepest(List<Point> places, AxisReference axis) {

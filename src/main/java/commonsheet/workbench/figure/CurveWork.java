@@ -73,7 +73,7 @@ final class CurveWork {
     }
     if (redrawn && before.evidence().page() == null) {
       throw new ReviewException(
-          before.id() + " stands on no chart; only its label and conditions can be changed");
+          given.name() + " stands on no chart; only its label and conditions can be changed");
     }
     List<List<Double>> points = before.points();
     Curve.Uncertainty uncertainty = before.uncertainty();

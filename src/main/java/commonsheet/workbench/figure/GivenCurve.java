@@ -71,7 +71,9 @@ record GivenCurve(
 
   /** What to call it where something is wrong with it. */
   String name() {
-    return id != null ? id : label != null ? "the new curve \"" + label + "\"" : "the new curve";
+    return id != null
+        ? "curve " + id
+        : label != null ? "the new curve \"" + label + "\"" : "the new curve";
   }
 
   private static List<Point> places(List<Double> numbers) {

@@ -57,8 +57,12 @@ export function appOf(parameters, element, template) {
     },
     /** A mark in hand: lit in its table, magnified in the corner. */
     hold(held, place) {
+      const other = app.held?.axis !== held.axis || app.held.index !== held.index;
       Object.assign(app, { held, focus: place, hover: null });
       app.draw();
+      if (other) {
+        app.afterDraw(() => document.getElementById(`value-${held.axis}-${held.index}`)?.scrollIntoView({ block: 'nearest' }));
+      }
     },
     holdPoint(point, place) {
       Object.assign(app, { point, focus: place, hover: null });

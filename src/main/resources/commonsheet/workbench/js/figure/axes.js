@@ -3,7 +3,7 @@
 import { html, nothing } from '/lit/lit-html.js';
 import { handlePlace, isSecond, residual } from './marks.js';
 import { isTurned } from './scale.js';
-import { digits, plain, toShown, unitOf, unitsOf } from './units.js';
+import { digits, printed, unitOf, unitsOf } from './units.js';
 
 const SCALES = [
   { value: '', label: 'as its marks tell' },
@@ -88,7 +88,7 @@ function table(app, axis, unit) {
 function row(app, axis, tick, index, unit) {
   const { text, off } = residual(app, axis, tick);
   const held = app.held?.axis === axis.key && app.held.index === index;
-  const value = Number.isFinite(tick.value) ? plain(toShown(unit, tick.value)) : '';
+  const value = Number.isFinite(tick.value) ? printed(unit, tick) : '';
   return html`<tr class=${held ? 'chosen' : ''}>
     <td><input class="value" id="value-${axis.key}-${index}" inputmode="decimal" autocomplete="off" .value=${value}
       aria-label=${`Value of mark ${index + 1} of the ${axis.along} axis${unit.shown ? ` in ${unit.shown}` : ''}`}
@@ -107,7 +107,7 @@ function sum(app, axis, scale, unit) {
   const places = axis.ticks.map((tick) => handlePlace(app.work.chart, axis, tick));
   const perPoint = Math.max(...places.map((place) => scale.perPoint(place))) / Math.abs(unit.factor);
   const kind = scale.logarithmic ? 'Logarithmic' : 'Straight';
-  if (!scale.error) {
+  if (axis.ticks.length <= (isTurned(axis.ticks) ? 3 : 2)) {
     return `${kind}, by just as many marks as it takes: nothing tells how good it is. One more mark would.`;
   }
   const largest = Math.max(...axis.ticks.map((tick) => Math.abs(scale.residual(tick) / unit.factor)));

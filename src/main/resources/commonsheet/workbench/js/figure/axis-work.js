@@ -7,8 +7,10 @@ import { toKept, toShown, typedNumber, unitOf, unitsOf } from './units.js';
 import { tell } from '../told.js';
 
 const round = (number) => Math.round(number * 100) / 100;
-/** How far from a side of the plot a click still means that side, as a share of the plot. */
-const BESIDE = 0.14;
+/** How far from a side of the plot a click still means that side, as a share of its smaller one. */
+const BESIDE = 0.2;
+/** Nearer than this to two sides alike, a click is at their corner. */
+const SAME = 0.06;
 
 /** The deeds at axes, for the page's own object. */
 export function axisWork(app) {
@@ -43,12 +45,16 @@ export function axisWork(app) {
   function axisAt([px, py]) {
     const [x, y, width, height] = app.work.chart.box;
     const xAxis = app.work.chart.axes.find((axis) => axis.along === 'x');
-    const sides = [{ axis: xAxis, far: Math.abs(py - y - height) / height }];
+    const extent = Math.min(width, height);
+    const sides = [{ axis: xAxis, far: Math.abs(py - y - height) / extent }];
     for (const axis of app.work.chart.axes.filter((each) => each.along === 'y')) {
       const side = isSecond(app.work.chart, axis) ? x + width : x;
-      sides.push({ axis, far: Math.abs(px - side) / width });
+      sides.push({ axis, far: Math.abs(px - side) / extent });
     }
-    const nearest = sides.sort((a, b) => a.far - b.far)[0];
+    // In a corner, the axis that has fewer marks is meant.
+    const nearest = sides.sort((a, b) =>
+      Math.abs(a.far - b.far) < SAME ? a.axis.ticks.length - b.axis.ticks.length : a.far - b.far,
+    )[0];
     return nearest.far < BESIDE ? nearest.axis : null;
   }
 

@@ -3,14 +3,14 @@
 import { svg } from '/lit/lit-html.js';
 import { repeat } from '/lit/directives/repeat.js';
 import { isTurned } from './scale.js';
-import { digits, plain, toShown, unitOf } from './units.js';
+import { digits, printed, unitOf } from './units.js';
 
 /** Steps of the arrow keys in points of the page: half a line's width, and a tenth of that. */
 const STEP = 0.25;
 const FINE = 0.025;
 
 /** From this many points on a mark is said to be off its scale: more than any tick is drawn off. */
-export const OFF = 0.75;
+export const OFF = 0.5;
 
 /** Where the handle of a mark stands. */
 export function handlePlace(chart, axis, tick) {
@@ -34,7 +34,7 @@ export function isSecond(chart, axis) {
 /** A mark's value with its unit, as printed. */
 export function said(app, axis, tick) {
   const unit = unitOf(app.measures, axis);
-  return Number.isFinite(tick.value) ? `${plain(toShown(unit, tick.value))} ${unit.shown}`.trim() : 'no value yet';
+  return Number.isFinite(tick.value) ? `${printed(unit, tick)} ${unit.shown}`.trim() : 'no value yet';
 }
 
 /** How far a mark lies from the scale of its axis, in the axis' unit; with what it means. */
@@ -108,7 +108,10 @@ function mark(app, { axis, tick, index }) {
       ? `M${x} ${by}V${by + bh}`
       : `M${bx} ${y}H${bx + bw}`;
   const label = [x + ((right ? -1 : 1) * (along ? 0 : 12)) / k, along ? y - 14 / k : y + 4 / k];
-  const name = `${axis.along} axis, mark ${said(app, axis, tick)}`;
+  const other = turned ? twinOf(chart, axis, tick) : null;
+  const across = chart.axes.find((each) => each.along === 'y');
+  const value = said(app, axis, tick) + (other ? ` · ${said(app, across, other)}` : '');
+  const name = `${axis.along} axis, mark ${value}`;
   return svg`<g
       class="tickmark ${off ? 'off' : ''} ${app.held?.axis === axis.key && app.held.index === index ? 'held' : ''}"
       tabindex="0"
@@ -119,7 +122,7 @@ function mark(app, { axis, tick, index }) {
       aria-valuenow=${tick.at}
       aria-valuemin=${along ? bx - bw : by - bh}
       aria-valuemax=${along ? bx + 2 * bw : by + 2 * bh}
-      aria-valuetext=${`${said(app, axis, tick)}, place ${tick.at.toFixed(2)}${text ? `, off by ${text}` : ''}`}
+      aria-valuetext=${`${value}, place ${tick.at.toFixed(2)}${text ? `, off by ${text}` : ''}`}
       @pointerdown=${(event) => app.pointer.takeMark(event, axis.key, index)}
       @focus=${() => app.hold({ axis: axis.key, index }, [x, y])}
       @keydown=${(event) => keys(app, event, axis, index)}>
@@ -128,7 +131,7 @@ function mark(app, { axis, tick, index }) {
     <circle class="ring" cx=${x} cy=${y} r=${7 / k} stroke-width=${2 / k} />
     <path class="hair" d="M${x - 4 / k} ${y}H${x + 4 / k}M${x} ${y - 4 / k}V${y + 4 / k}" stroke-width=${1 / k} />
     <text x=${label[0]} y=${label[1]} font-size=${11.5 / k} stroke-width=${3.5 / k}
-      text-anchor=${along ? 'middle' : right ? 'end' : 'start'}>${said(app, axis, tick)}${off ? ` off ${text}` : ''}</text>
+      text-anchor=${along ? 'middle' : right ? 'end' : 'start'}>${value}${off ? ` off ${text}` : ''}</text>
   </g>`;
 }
 

@@ -21,6 +21,14 @@ function byHand(app, name, change, goesOn) {
   );
 }
 
+/** How well a hand hits a place, in points of the page (chart.reference.AxisReference). */
+const PLACING = 0.5;
+
+function placed(curve) {
+  curve.errorX = Math.max(curve.errorX, PLACING);
+  curve.errorY = Math.max(curve.errorY, PLACING);
+}
+
 /** Moves a point; each counts once as placed by hand. */
 export function movePoint(app, index, [x, y]) {
   byHand(
@@ -29,6 +37,7 @@ export function movePoint(app, index, [x, y]) {
     (curve) => {
       const place = curve.places[index];
       curve.hand += place.hand ? 0 : 1;
+      placed(curve);
       curve.places[index] = Object.assign([round(x), round(y)], { hand: true });
     },
     true,
@@ -42,6 +51,7 @@ export function addPoint(app, [x, y], at) {
   byHand(app, 'adding a point', (curve) => {
     curve.places.splice(index, 0, Object.assign([round(x), round(y)], { hand: true }));
     curve.hand += 1;
+    placed(curve);
   });
   app.point = index;
   return index;
@@ -93,15 +103,17 @@ export function points(app) {
         aria-label=${`Point ${index + 1} of ${curve.places.length}, ${app.saidAt(curve, place)}`}
         @focus=${() => app.holdPoint(index, place)}
         @pointerdown=${(event) => app.pointer.takePoint(event, index)}
-        @keydown=${(event) => keys(app, event, index)}>
+        @keydown=${(event) => keys(app, event)}>
       <circle class="reach" cx=${place[0]} cy=${place[1]} r=${11 / k} />
       <circle class="dot" cx=${place[0]} cy=${place[1]} r=${(index === current ? 5 : 3) / k} stroke-width=${1.4 / k} />
     </g>`,
   )}</g>`;
 }
 
-function keys(app, event, index) {
+/** Keys act on the point in hand, which may be ahead of the one that has the focus yet. */
+function keys(app, event) {
   const { places } = app.work.curve(app.chosen);
+  const index = Math.min(app.point, places.length - 1);
   const [x, y] = places[index];
   const step = event.shiftKey ? FINE : STEP;
   const way = { ArrowLeft: [-step, 0], ArrowRight: [step, 0], ArrowUp: [0, -step], ArrowDown: [0, step] }[event.key];

@@ -84,7 +84,7 @@ function drawnBox(app) {
 
 const SAYS = {
   look: 'Drag to move, wheel or + and − to come closer.',
-  axes: 'Move the marks onto the ticks of the axes. A click at the foot or the side of the plot sets a new mark.',
+  axes: 'Move the marks onto the ticks; a click at a side of the plot sets a new one.',
   points: 'Drag the points of the chosen curve. A click sets a new point.',
   trace: 'Point at the ink of a curve; the whole line is followed.',
   box: 'Draw a box around the plot area of a chart, from axis to axis.',

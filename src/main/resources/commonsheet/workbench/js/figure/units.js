@@ -38,11 +38,18 @@ export function digits(value, step) {
     return '–';
   }
   const places = step > 0 ? Math.min(8, Math.max(0, Math.ceil(-Math.log10(step)))) : 4;
-  return value.toFixed(places).replace('-', '−');
+  // Minus nothing is nothing.
+  return value.toFixed(places).replace(/^-(?=0(\.0*)?$)/, '').replace('-', '−');
 }
 
 /** A number as short as it can be. */
 export const plain = (value) => String(Number(value.toPrecision(7))).replace('-', '−');
+
+/** The value of a mark as it is printed, or as short as it can be. */
+export function printed(unit, tick) {
+  const value = toShown(unit, tick.value);
+  return typedNumber(tick.text) === Number(value.toPrecision(7)) ? tick.text : plain(value);
+}
 
 /** What a person typed as a number, or NaN: `2.5`, `−20`, `2,5` but not `1,000`, which is two things. */
 export function typedNumber(text) {

@@ -5,7 +5,7 @@ import { tell } from '../told.js';
 
 /** Room around the plot for the numbers and titles of its axes, as a share of it and in points. */
 const ROOM = 0.16;
-const LEAST_ROOM = 42;
+const LEAST_ROOM = 52;
 const CLOSEST = 14;
 const FINEST = 3200;
 
