@@ -75,8 +75,7 @@ record MixedDelivery(
         "until the voltage of a discharge at "
             + number(hardest.current())
             + " A alone falls to the cut-off, so rather too little");
-    notes.add(
-        "at most, each current uses up its part of the capacity that the cell has at that current");
+    notes.add("its upper bound lets each current use up its part of the capacity at that current");
     if (above > 0) {
       notes.add(outsideNote(above, "above", "highest", family.highest()));
     }

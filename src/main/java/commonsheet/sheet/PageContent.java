@@ -54,6 +54,11 @@ record PageContent(
         (turned + 90 * quarters) % 360);
   }
 
+  /** The page as if nothing were written on it. */
+  PageContent withoutWords() {
+    return with(List.of(), List.of(), rulings, curves);
+  }
+
   PageContent with(
       List<Word> newBody, List<Word> newAside, Rulings newRulings, List<Box> newCurves) {
     return new PageContent(

@@ -4,7 +4,10 @@ import java.io.IOException;
 import java.util.List;
 import org.apache.pdfbox.pdmodel.PDDocument;
 
-/** Puts the words of the pages of a file in that are pictures or hold some. */
+/**
+ * Puts the words of the pages of a file in that are pictures or hold some, and puts right those
+ * that are written otherwise than drawn.
+ */
 final class PageRecognition {
   /**
    * Pages of a sheet that are recognised from their picture at most; a page takes some seconds, and
@@ -32,11 +35,32 @@ final class PageRecognition {
   void complete(SheetFile file, List<PageContent> contents) {
     int left = MOST_PICTURES;
     for (int i = 0; i < contents.size() && left > 0; i++) {
-      PageKind kind = contents.get(i).kind();
-      if (kind == PageKind.PICTURE || kind == PageKind.PARTLY_PICTURE) {
+      if (Need.of(contents.get(i)) != Need.NOTHING) {
         left--;
         contents.set(i, complete(file, contents.get(i), contents.size()));
       }
+    }
+  }
+
+  /** What has to be recognised on a page. */
+  private enum Need {
+    NOTHING,
+    /** Single words with characters that the file does not tell. */
+    WORDS,
+    /** The pictures between the words. */
+    PICTURES,
+    /** Everything. */
+    ALL;
+
+    static Need of(PageContent page) {
+      PageKind kind = page.kind();
+      if (kind == PageKind.PICTURE || TextTrust.lies(page.body())) {
+        return ALL;
+      }
+      if (kind == PageKind.PARTLY_PICTURE) {
+        return PICTURES;
+      }
+      return SuspectWords.of(page.body()).isEmpty() ? NOTHING : WORDS;
     }
   }
 
@@ -58,8 +82,20 @@ final class PageRecognition {
   }
 
   private PageContent read(PDDocument document, PageContent page) throws IOException {
-    return page.kind() == PageKind.PICTURE
-        ? pictures.read(document, page)
-        : pictures.readPictures(document, page);
+    return switch (Need.of(page)) {
+      case NOTHING -> page;
+      case WORDS -> pictures.mend(document, page);
+      case PICTURES -> pictures.readPictures(document, mended(document, page));
+      case ALL -> instead(page, pictures.read(document, page.withoutWords()));
+    };
+  }
+
+  private PageContent mended(PDDocument document, PageContent page) throws IOException {
+    return SuspectWords.of(page.body()).isEmpty() ? page : pictures.mend(document, page);
+  }
+
+  /** What was recognised, unless that is nothing. */
+  private static PageContent instead(PageContent written, PageContent recognised) {
+    return recognised.body().isEmpty() && recognised.aside().isEmpty() ? written : recognised;
   }
 }

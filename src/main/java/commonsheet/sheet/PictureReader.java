@@ -132,6 +132,27 @@ final class PictureReader {
     return with(page, words, Rulings.merged(rulings));
   }
 
+  /**
+   * A page with written words, those mended that have characters the file does not tell.
+   *
+   * @throws IOException if it cannot be drawn
+   * @throws RecogniserException if pictures cannot be read on this machine
+   */
+  PageContent mend(PDDocument document, PageContent page) throws IOException {
+    List<Word> suspects = SuspectWords.of(page.body());
+    BufferedImage coarse = drawn(document, page, FIRST);
+    if (coarse.getWidth() > coarse.getHeight() != page.width() > page.height()) {
+      return page; // its words stand on their side and were put upright, the picture was not
+    }
+    List<TextPlace> places =
+        suspects.stream().map(word -> new TextPlace(word.box(), word.turn())).toList();
+    List<Word> first = recogniser.words(pixels(page, coarse), places);
+    List<Word> second = recogniser.words(pixels(page, drawn(document, page, SECOND)), places);
+    List<Word> body =
+        ReadingSlips.mended(SuspectWords.mended(page.body(), suspects, first, second));
+    return page.with(body, page.aside(), page.rulings(), page.curves());
+  }
+
   private List<Word> confirmed(List<Word> first, PagePixels finer) {
     List<TextPlace> places = SecondReading.places(first);
     return new Confirmation(places.isEmpty() ? List.of() : recogniser.words(finer, places))

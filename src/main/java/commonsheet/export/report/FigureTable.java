@@ -177,6 +177,6 @@ final class FigureTable {
     String from = figure.from().isEmpty() ? "" : " (" + String.join(", ", figure.from()) + ")";
     return FigureWords.origin(figure)
         + from
-        + figure.notes().stream().map(Printed::clean).collect(Collectors.joining(" ", ". ", ""));
+        + figure.notes().stream().map(Printed::clean).collect(Collectors.joining("; ", ". ", ""));
   }
 }

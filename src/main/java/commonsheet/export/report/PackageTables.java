@@ -151,7 +151,7 @@ final class PackageTables {
             "notes",
             "Notes",
             "How it was got, why it is unsure, or why it is absent.",
-            r -> String.join(" ", r.figure().notes())));
+            r -> String.join("; ", r.figure().notes())));
     fields.add(
         Field.yesNo(
             "unsure",

@@ -57,7 +57,7 @@ final class ReportCsv {
     column(name + "_high" + suffix, cell -> Numbers.text(figure.apply(cell).high()));
     column(name + "_origin", cell -> figure.apply(cell).origin().label());
     column(name + "_unsure", cell -> figure.apply(cell).unsure());
-    text(name + "_notes", cell -> String.join(" ", figure.apply(cell).notes()));
+    text(name + "_notes", cell -> String.join("; ", figure.apply(cell).notes()));
   }
 
   private static Figure pack(PackMeasure measure, ReportedCell cell) {

@@ -49,7 +49,7 @@ final class ReportMarkdown {
     list("", report.cells().stream().filter(c -> !carries(c)).map(this::reason).toList());
     packs();
     list("Not comparable:", report.shortlist().remarks().stream().map(this::escape).toList());
-    list("Not known, or in doubt:", notes());
+    list("Not known, or in doubt, and how it was got:", notes());
     list("Sheets:", report.cells().stream().map(this::source).toList());
     paragraph(escape(legend() + ConditionWords.tolerance(report.condition())));
     out.append("> ").append(escape(Caution.TEXT)).append('\n');

@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.List;
+import org.dhatim.fastexcel.PaperSize;
 import org.dhatim.fastexcel.Workbook;
 import org.dhatim.fastexcel.Worksheet;
 
@@ -19,6 +20,13 @@ import org.dhatim.fastexcel.Worksheet;
 final class ReportWorkbook {
   private static final String HEAD_FILL = "E8EEF2";
   private static final int TITLE_ROWS = 4;
+
+  /** Pages that the tables of figures take side by side on paper, so that they stay legible. */
+  static final int WIDE_PAGES = 3;
+
+  /** In characters; the first column holds sentences too, which are to run over the next. */
+  private static final int RANK_WIDTH = 6;
+
   static final int NAME_WIDTH = 34;
   static final int FIGURE_WIDTH = 11;
   private static final int TITLE_COLUMNS = 13;
@@ -63,7 +71,9 @@ final class ReportWorkbook {
     for (int column = 2; column < heads.size(); column++) {
       sheet.width(column, FIGURE_WIDTH);
     }
-    sheet.pageOrientation("landscape");
+    printed(sheet, WIDE_PAGES);
+    sheet.repeatCols(0, 1);
+    sheet.repeatRows(TITLE_ROWS);
   }
 
   private void title(Worksheet sheet) {
@@ -154,10 +164,12 @@ final class ReportWorkbook {
     sheet.value(row + 1, 0, Caution.TEXT);
     sheet.style(row + 1, 0).italic().set();
     sheet.freezePane(0, 1);
+    sheet.width(0, RANK_WIDTH);
     sheet.width(1, NAME_WIDTH);
     sheet.width(2, NAME_WIDTH);
     sheet.width(3, NAME_WIDTH);
     sheet.width(4, NOTE_WIDTH);
+    printed(sheet, 1);
   }
 
   /** The reasons and the notes of every figure, and then the row after them. */
@@ -194,5 +206,14 @@ final class ReportWorkbook {
         sheet.value(row, i + 1, text);
       }
     }
+  }
+
+  /** As it comes out of a printer: so many pages side by side, and as many below as it takes. */
+  static void printed(Worksheet sheet, int wide) {
+    sheet.pageOrientation("landscape");
+    sheet.paperSize(PaperSize.A4_PAPER);
+    sheet.setFitToPage(true);
+    sheet.fitToWidth((short) wide);
+    sheet.fitToHeight((short) 0);
   }
 }

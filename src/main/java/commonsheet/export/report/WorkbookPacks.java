@@ -39,7 +39,9 @@ final class WorkbookPacks {
     for (int column = 2; column < heads.size(); column++) {
       sheet.width(column, ReportWorkbook.FIGURE_WIDTH);
     }
-    sheet.pageOrientation("landscape");
+    ReportWorkbook.printed(sheet, ReportWorkbook.WIDE_PAGES);
+    sheet.repeatCols(0, 1);
+    sheet.repeatRows(HEAD_ROW);
   }
 
   private static void row(Worksheet sheet, int row, ReportedCell cell, List<PackMeasure> measures) {
