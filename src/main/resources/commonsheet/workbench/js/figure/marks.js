@@ -125,7 +125,7 @@ function mark(app, { axis, tick, index }) {
       aria-valuetext=${`${value}, place ${tick.at.toFixed(2)}${text ? `, off by ${text}` : ''}`}
       @pointerdown=${(event) => app.pointer.takeMark(event, axis.key, index)}
       @focus=${() => app.hold({ axis: axis.key, index }, [x, y])}
-      @keydown=${(event) => keys(app, event, axis, index)}>
+      @keydown=${(event) => keys(app, event, axis.key, index)}>
     <path class="guide" d=${guide} stroke-width=${1 / k} />
     <circle class="reach" cx=${x} cy=${y} r=${17 / k} />
     <circle class="ring" cx=${x} cy=${y} r=${7 / k} stroke-width=${2 / k} />
@@ -135,19 +135,22 @@ function mark(app, { axis, tick, index }) {
   </g>`;
 }
 
-function keys(app, event, axis, index) {
+/** Keys act on the mark as it is now, which may be ahead of what is drawn yet. */
+function keys(app, event, axisKey, index) {
+  const { chart } = app.work;
+  const axis = app.work.axis(axisKey);
   const step = event.shiftKey ? FINE : STEP;
   const way = { ArrowLeft: [-step, 0], ArrowRight: [step, 0], ArrowUp: [0, -step], ArrowDown: [0, step] }[event.key];
   const tick = axis.ticks[index];
   if (way) {
-    const [x, y] = handlePlace(app.work.chart, axis, tick);
-    const place = [x + way[0], y + way[1]];
-    moveMark(app, axis.key, index, place);
-    app.hold({ axis: axis.key, index }, handlePlace(app.work.chart, app.work.axis(axis.key), app.work.axis(axis.key).ticks[index]));
+    const [x, y] = handlePlace(chart, axis, tick);
+    moveMark(app, axisKey, index, [x + way[0], y + way[1]]);
+    const moved = app.work.axis(axisKey);
+    app.hold({ axis: axisKey, index }, handlePlace(app.work.chart, moved, moved.ticks[index]));
   } else if (event.key === 'Delete' || event.key === 'Backspace') {
-    app.removeMark(axis.key, index);
+    app.removeMark(axisKey, index);
   } else if (event.key === 'Enter') {
-    document.getElementById(`value-${axis.key}-${index}`)?.focus();
+    document.getElementById(`value-${axisKey}-${index}`)?.focus();
   } else {
     return;
   }
