@@ -44,7 +44,10 @@ public record ConditionKind(String name, String label, String unit) {
       }
     }
     throw new IllegalArgumentException(
-        "\"" + name + "\" is no condition; the conditions are " + String.join(", ", Conditions.NAMES));
+        "\""
+            + name
+            + "\" is no condition; the conditions are "
+            + String.join(", ", Conditions.NAMES));
   }
 
   /** Whether it is a current as a multiple of C. */

@@ -59,10 +59,7 @@ final class FileGuard implements AutoCloseable {
     for (int look = 0; ; look++) {
       FileChannel channel =
           FileChannel.open(
-              mark,
-              StandardOpenOption.CREATE,
-              StandardOpenOption.WRITE,
-              LinkOption.NOFOLLOW_LINKS);
+              mark, StandardOpenOption.CREATE, StandardOpenOption.WRITE, LinkOption.NOFOLLOW_LINKS);
       boolean inUse = false;
       try {
         channel.lock(LOCKED_BYTE, 1, false);

@@ -96,7 +96,9 @@ public final class AxisReference {
     return logarithmic ? Math.pow(10, scaled) : scaled;
   }
 
-  /** How far a mark's value lies from what the scale gives at its place, in the unit of the axis. */
+  /**
+   * How far a mark's value lies from what the scale gives at its place, in the unit of the axis.
+   */
   public double residual(Curve.Tick tick) {
     return value(direction.place(tick)) - tick.value();
   }

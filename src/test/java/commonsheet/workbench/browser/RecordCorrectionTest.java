@@ -49,7 +49,10 @@ class RecordCorrectionTest {
       screen.page.getByText("Add a condition").click();
       screen.page.getByLabel("Condition", exactly()).selectOption("duration");
       screen.page.getByLabel("Value of", beginning()).fill("10 min");
-      screen.page.getByText("Save", new com.microsoft.playwright.Page.GetByTextOptions().setExact(true)).click();
+      screen
+          .page
+          .getByText("Save", new com.microsoft.playwright.Page.GetByTextOptions().setExact(true))
+          .click();
 
       assertThat(screen.row("s3")).containsText("corrected");
       Statement after = RecordFile.read(workbench).statement("s3");
@@ -98,7 +101,9 @@ class RecordCorrectionTest {
       screen.type("2950 mAh");
       screen.press("Enter");
       assertThat(screen.row("s6")).containsText("corrected");
-      int open = (int) RecordFile.read(workbench).findings().stream().filter(each -> each.isOpen()).count();
+      int open =
+          (int)
+              RecordFile.read(workbench).findings().stream().filter(each -> each.isOpen()).count();
       assertTrue(open > 0, "a minimum above the typical capacity is found");
       assertThat(screen.chosenPanel().locator(".finding").first()).isVisible();
       assertEquals(List.of(), OpenWorkbench.inaccessible(screen.page));

@@ -118,7 +118,8 @@ class TypedAmountTest {
       throws ReviewException {
     String typed = AmountText.exact(value, low, high, unit);
     TypedAmount amount = TypedAmount.of(typed, unit);
-    double size = Math.max(Math.abs(value == null ? low : value), Math.abs(high == null ? 0 : high));
+    double size =
+        Math.max(Math.abs(value == null ? low : value), Math.abs(high == null ? 0 : high));
     equal(value, amount.value(), size, typed);
     equal(low, amount.low(), size, typed);
     equal(high, amount.high(), size, typed);

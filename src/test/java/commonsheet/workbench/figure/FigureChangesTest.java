@@ -25,8 +25,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * What persons do at a chart, as its page asks for it, against scales computed by hand. The sample's
- * curve c1 gets ticks: its plot is 90 to 350 by 120 to 300 pt, 100 pt to an A.h and 90 to a volt.
+ * What persons do at a chart, as its page asks for it, against scales computed by hand. The
+ * sample's curve c1 gets ticks: its plot is 90 to 350 by 120 to 300 pt, 100 pt to an A.h and 90 to
+ * a volt.
  */
 class FigureChangesTest {
   private static final String X =
