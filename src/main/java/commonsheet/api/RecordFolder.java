@@ -56,7 +56,7 @@ public final class RecordFolder {
    */
   public Written write(CellRecord record) throws RecordException {
     String id = freeId(record, written);
-    CellRecord fresh = named(record, id);
+    CellRecord fresh = record.named(id);
     CellRecord whole =
         earlier(id, record.source())
             .map(earlier -> CurvesOfRecord.keeping(fresh, earlier))
@@ -106,17 +106,5 @@ public final class RecordFolder {
       // Writing to it says why not, in words of its own.
       return false;
     }
-  }
-
-  private static CellRecord named(CellRecord record, String id) {
-    return new CellRecord(
-        record.schema(),
-        id,
-        record.cell(),
-        record.source(),
-        record.statements(),
-        record.curves(),
-        record.findings(),
-        record.review());
   }
 }

@@ -21,6 +21,11 @@ public record CellRecord(
     findings = findings == null ? List.of() : List.copyOf(findings);
   }
 
+  /** The same record under another id. */
+  public CellRecord named(String other) {
+    return new CellRecord(schema, other, cell, source, statements, curves, findings, review);
+  }
+
   /** The same record about a cell told otherwise. */
   public CellRecord with(Cell other) {
     return new CellRecord(schema, id, other, source, statements, curves, findings, review);

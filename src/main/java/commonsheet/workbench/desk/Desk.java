@@ -161,7 +161,7 @@ public final class Desk {
     for (int number = 1; ; number++) {
       String id = number == 1 ? record.id() : record.id() + "-" + number;
       try {
-        return folder.name(store.create(NewRecord.named(record, id)));
+        return folder.name(store.create(record.named(id)));
       } catch (RecordConflictException taken) {
         if (number == MOST_NAMESAKES) {
           throw new Refusal(Refusal.Kind.CONFLICT, sentence(taken));

@@ -56,17 +56,4 @@ final class NewRecord {
             Review.DRAFT);
     return new Settling(person, at).begun(record);
   }
-
-  /** The same record under another name. */
-  static CellRecord named(CellRecord record, String id) {
-    return new CellRecord(
-        record.schema(),
-        id,
-        record.cell(),
-        record.source(),
-        record.statements(),
-        record.curves(),
-        record.findings(),
-        record.review());
-  }
 }
